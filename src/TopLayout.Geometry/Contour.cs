@@ -1,0 +1,150 @@
+using System.Collections.Immutable;
+
+namespace TopLayout.Geometry;
+
+/// <summary>
+/// A chain of lines and circular arcs, open or closed, as vertices with bulges: a gap between neighbours cannot be written.
+/// Mm, y up. A closed contour does not repeat its first vertex. Two contours are equal when their vertices are, one by one.
+/// </summary>
+public sealed class Contour : IEquatable<Contour>
+{
+    private readonly ImmutableArray<Segment> _segments;
+
+    /// <summary>A contour from its vertices.</summary>
+    /// <exception cref="ArgumentException">Fewer than two vertices, a coordinate that is not finite, or a bulge outside [−1, 1].</exception>
+    public Contour(IEnumerable<Vertex> vertices, bool isClosed)
+    {
+        Vertices = [.. vertices];
+        IsClosed = isClosed;
+        if (Vertices.Length < 2)
+        {
+            throw new ArgumentException("a contour has at least two vertices", nameof(vertices));
+        }
+
+        foreach (var v in Vertices)
+        {
+            if (!v.Position.IsFinite || !(Math.Abs(v.Bulge) <= 1))
+            {
+                throw new ArgumentException($"a vertex is finite and its bulge lies in [-1, 1]; found {v}", nameof(vertices));
+            }
+        }
+
+        var count = isClosed ? Vertices.Length : Vertices.Length - 1;
+        _segments = [.. Enumerable.Range(0, count).Select(i =>
+            new Segment(Vertices[i].Position, Vertices[(i + 1) % Vertices.Length].Position, Vertices[i].Bulge, Vertices[i].Label))];
+    }
+
+    /// <summary>The corners in order.</summary>
+    public ImmutableArray<Vertex> Vertices { get; }
+
+    /// <summary>True when the last vertex is joined to the first.</summary>
+    public bool IsClosed { get; }
+
+    /// <summary>The pieces in order; one per vertex when closed, one fewer when open.</summary>
+    public ImmutableArray<Segment> Segments => _segments;
+
+    /// <summary>Length along the contour, mm.</summary>
+    public double Length => _segments.Sum(s => s.Length);
+
+    /// <summary>Enclosed area, mm²: positive counter-clockwise. Only meaningful when closed and free of crossings.</summary>
+    public double SignedArea => _segments.Sum(s => s.AreaTerm());
+
+    /// <summary>The smallest axis-parallel box.</summary>
+    public Box2 Bounds => Box2.Around(_segments.Select(s => s.Bounds()));
+
+    /// <summary>A whole circle, counter-clockwise, as two half turns; the first vertex lies at +x.</summary>
+    public static Contour Circle(Point2 center, double radiusMm, string label = "") => new(
+        [
+            new Vertex(new Point2(center.X + radiusMm, center.Y), 1, label),
+            new Vertex(new Point2(center.X - radiusMm, center.Y), 1, label),
+        ],
+        isClosed: true);
+
+    /// <summary>A closed contour of straight edges through the points.</summary>
+    public static Contour Polygon(params IEnumerable<Point2> points) => new(points.Select(p => new Vertex(p)), isClosed: true);
+
+    /// <summary>An open contour of connected segments; each starts where the one before ended.</summary>
+    /// <exception cref="ArgumentException">A gap over <see cref="Tolerances.TouchMm"/> between neighbours.</exception>
+    public static Contour Chain(IEnumerable<Segment> segments, bool isClosed)
+    {
+        var list = segments.ToList();
+        for (var i = 1; i < list.Count + (isClosed ? 1 : 0); i++)
+        {
+            if (!list[i - 1].End.IsNear(list[i % list.Count].Start))
+            {
+                throw new ArgumentException($"segment {i} does not start where the one before ends", nameof(segments));
+            }
+        }
+
+        var vertices = list.Select(s => new Vertex(s.Start, s.Bulge, s.Label));
+        return new Contour(isClosed ? vertices : vertices.Append(new Vertex(list[^1].End)), isClosed);
+    }
+
+    /// <summary>The same contour travelled the other way; each segment keeps its label.</summary>
+    public Contour Reversed() => Chain(_segments.Reverse().Select(s => s.Reversed()), IsClosed);
+
+    /// <summary>The contour after a rigid move.</summary>
+    public Contour Placed(Placement placement) => Chain(_segments.Select(s => s.Placed(placement)), IsClosed);
+
+    /// <summary>The contour travelled counter-clockwise (or clockwise); itself when it already is.</summary>
+    public Contour Oriented(bool counterClockwise) => SignedArea > 0 == counterClockwise ? this : Reversed();
+
+    /// <summary>Every segment named <paramref name="label"/>.</summary>
+    public Contour Labelled(string label) => new(Vertices.Select(v => v with { Label = label }), IsClosed);
+
+    /// <summary>Distance from a point to the nearest point of the contour, mm.</summary>
+    public double DistanceTo(Point2 p) => _segments.Min(s => s.DistanceTo(p));
+
+    /// <summary>
+    /// True when the point lies inside a closed contour, by winding number: each segment adds the angle it turns round the point,
+    /// as its chord's angle plus a full turn where the point lies between chord and arc. Points on the border may go either way.
+    /// </summary>
+    public bool Contains(Point2 p)
+    {
+        var turn = 0.0;
+        foreach (var s in _segments)
+        {
+            var (a, b) = (s.Start - p, s.End - p);
+            turn += Trig.Turn(a, b).Degrees;
+            if (s.IsArc && p.DistanceTo(s.Center) < s.Radius)
+            {
+                var side = (s.End - s.Start).Cross(p - s.Start);
+                if (s.Bulge > 0 && side < 0)
+                {
+                    turn += 360;
+                }
+                else if (s.Bulge < 0 && side > 0)
+                {
+                    turn -= 360;
+                }
+            }
+        }
+
+        return Math.Abs(turn) > 180;
+    }
+
+    /// <summary>The point at a length from the start, clamped to the contour, mm.</summary>
+    public Point2 PointAt(double lengthMm)
+    {
+        foreach (var s in _segments)
+        {
+            if (lengthMm <= s.Length)
+            {
+                return s.PointAt(Math.Max(0, lengthMm / s.Length));
+            }
+
+            lengthMm -= s.Length;
+        }
+
+        return _segments[^1].End;
+    }
+
+    /// <inheritdoc/>
+    public bool Equals(Contour? other) => other is not null && IsClosed == other.IsClosed && Vertices.SequenceEqual(other.Vertices);
+
+    /// <inheritdoc/>
+    public override bool Equals(object? obj) => Equals(obj as Contour);
+
+    /// <inheritdoc/>
+    public override int GetHashCode() => HashCode.Combine(Vertices.Length, Vertices[0], IsClosed);
+}

@@ -1,0 +1,148 @@
+namespace TopLayout.Geometry;
+
+/// <summary>
+/// One piece of a contour: a line (bulge 0) or a circular arc of at most half a turn. Bulge = tan(sweep/4), |bulge| ≤ 1,
+/// positive turns left (counter-clockwise). Mm, y up. Source of the relations: the bulge of a chord d gives
+/// radius = d(1+b²)/(4|b|) and centre = midpoint + left normal·d(1−b²)/(4b), from tan(4·atan b) and the chord's half.
+/// </summary>
+/// <param name="Start">Start point.</param>
+/// <param name="End">End point.</param>
+/// <param name="Bulge">tan(sweep/4), in [−1, 1].</param>
+/// <param name="Label">The builder's name for the edge; empty when it has none.</param>
+public readonly record struct Segment(Point2 Start, Point2 End, double Bulge = 0, string Label = "")
+{
+    /// <summary>True for a circular arc, false for a straight line.</summary>
+    public bool IsArc => Bulge != 0;
+
+    /// <summary>Length of the straight line from start to end, mm.</summary>
+    public double ChordLength => Start.DistanceTo(End);
+
+    /// <summary>The turn from start to end, in [−180°, 180°]; 0 for a line.</summary>
+    public Angle Sweep => Trig.Atan(Bulge) * 4;
+
+    /// <summary>Radius in mm, &gt; 0; infinite for a line.</summary>
+    public double Radius => IsArc ? ChordLength * (1 + (Bulge * Bulge)) / (4 * Math.Abs(Bulge)) : double.PositiveInfinity;
+
+    /// <summary>Centre of the arc. Only meaningful when <see cref="IsArc"/>.</summary>
+    public Point2 Center => Start.MidpointTo(End) + ((End - Start).Left * ((1 - (Bulge * Bulge)) / (4 * Bulge)));
+
+    /// <summary>Length along the segment, mm.</summary>
+    public double Length => IsArc ? Radius * Math.Abs(Sweep.Radians) : ChordLength;
+
+    /// <summary>The point at a fraction of the length, 0 = start, 1 = end.</summary>
+    public Point2 PointAt(double fraction)
+    {
+        if (fraction == 0 || fraction == 1)
+        {
+            return fraction == 0 ? Start : End;
+        }
+
+        if (!IsArc)
+        {
+            return Start + ((End - Start) * fraction);
+        }
+
+        var center = Center;
+        return center + Turned(Start - center, Sweep * fraction);
+    }
+
+    /// <summary>The unit tangent, in the sense of travel, at a fraction of the length.</summary>
+    public Vec2 TangentAt(double fraction)
+    {
+        var chord = (End - Start).Unit;
+        return IsArc ? Turned(chord, Sweep * (fraction - 0.5)) : chord;
+    }
+
+    /// <summary>The part between two fractions, 0 ≤ from &lt; to ≤ 1, with the same label.</summary>
+    public Segment Part(double from, double to) => from == 0 && to == 1
+        ? this
+        : this with
+        {
+            Start = PointAt(from),
+            End = PointAt(to),
+            Bulge = IsArc ? Trig.Tan(Sweep * ((to - from) / 4)) : 0,
+        };
+
+    /// <summary>The same piece travelled the other way.</summary>
+    public Segment Reversed() => this with { Start = End, End = Start, Bulge = -Bulge };
+
+    /// <summary>The piece after a rigid move; a mirror turns the bulge round.</summary>
+    public Segment Placed(Placement placement) => this with
+    {
+        Start = placement.Apply(Start),
+        End = placement.Apply(End),
+        Bulge = placement.Mirrored ? -Bulge : Bulge,
+    };
+
+    /// <summary>The fraction of the length at which the segment passes nearest to <paramref name="p"/>, in [0, 1].</summary>
+    public double NearestFraction(Point2 p)
+    {
+        if (!IsArc)
+        {
+            var chord = End - Start;
+            return Math.Clamp((p - Start).Dot(chord) / chord.Dot(chord), 0, 1);
+        }
+
+        var fraction = FractionOfDirection(p - Center);
+        if (fraction is >= 0 and <= 1)
+        {
+            return fraction;
+        }
+
+        return p.DistanceTo(Start) <= p.DistanceTo(End) ? 0 : 1;
+    }
+
+    /// <summary>Distance from a point to the segment, mm.</summary>
+    public double DistanceTo(Point2 p) => p.DistanceTo(PointAt(NearestFraction(p)));
+
+    /// <summary>
+    /// The signed share of a fraction at which an arc looks from its centre along <paramref name="direction"/>: in [0, 1] on the
+    /// arc, outside it beyond the ends. Only meaningful when <see cref="IsArc"/>.
+    /// </summary>
+    public double FractionOfDirection(Vec2 direction)
+    {
+        var middle = Turned(Start - Center, Sweep / 2);
+        return 0.5 + (Trig.Turn(middle, direction).Degrees / Sweep.Degrees);
+    }
+
+    /// <summary>Signed area between the segment and the origin, mm²: the sum over a closed contour is its area, + counter-clockwise.</summary>
+    public double AreaTerm()
+    {
+        var triangle = ((Start.X * End.Y) - (End.X * Start.Y)) / 2;
+        if (!IsArc)
+        {
+            return triangle;
+        }
+
+        var sweep = Sweep;
+        return triangle + (Radius * Radius * (sweep.Radians - Trig.Sin(sweep)) / 2);
+    }
+
+    /// <summary>The smallest axis-parallel box round the segment; on arcs the quadrant points count.</summary>
+    public Box2 Bounds()
+    {
+        var box = Box2.Around(Start, End);
+        if (!IsArc)
+        {
+            return box;
+        }
+
+        var (center, radius) = (Center, Radius);
+        foreach (var axis in (ReadOnlySpan<Vec2>)[Vec2.UnitX, Vec2.UnitY, -Vec2.UnitX, -Vec2.UnitY])
+        {
+            if (FractionOfDirection(axis) is > 0 and < 1)
+            {
+                var p = center + (axis * radius);
+                box = box.Union(new Box2(p, p));
+            }
+        }
+
+        return box;
+    }
+
+    private static Vec2 Turned(Vec2 v, Angle by)
+    {
+        var (c, s) = (Trig.Cos(by), Trig.Sin(by));
+        return new Vec2((v.X * c) - (v.Y * s), (v.X * s) + (v.Y * c));
+    }
+}

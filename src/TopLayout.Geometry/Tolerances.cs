@@ -1,0 +1,17 @@
+namespace TopLayout.Geometry;
+
+/// <summary>Every tolerance of the kernel, in mm unless its name says otherwise. No other class holds one.</summary>
+public static class Tolerances
+{
+    /// <summary>Two points nearer than this are one point, and two edges whose gap is below it touch.</summary>
+    public const double TouchMm = 1e-6;
+
+    /// <summary>No segment shorter than this leaves the kernel.</summary>
+    public const double ShortestMm = 0.01;
+
+    /// <summary>An arc whose sagitta (rise over its chord) is below this is a line.</summary>
+    public const double FlatSagittaMm = 1e-6;
+
+    /// <summary>Two unit tangents that differ by less than this in sine run on without a corner (radians).</summary>
+    public const double SmoothRadians = 1e-6;
+}
