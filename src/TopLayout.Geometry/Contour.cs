@@ -6,7 +6,7 @@ namespace TopLayout.Geometry;
 /// A chain of lines and circular arcs, open or closed, as vertices with bulges: a gap between neighbours cannot be written.
 /// Mm, y up. A closed contour does not repeat its first vertex. Two contours are equal when their vertices are, one by one.
 /// </summary>
-public sealed class Contour : IEquatable<Contour>
+public sealed partial class Contour : IEquatable<Contour>
 {
     private readonly ImmutableArray<Segment> _segments;
 

@@ -11,6 +11,37 @@ namespace TopLayout.Geometry;
 /// <param name="Label">The builder's name for the edge; empty when it has none.</param>
 public readonly record struct Segment(Point2 Start, Point2 End, double Bulge = 0, string Label = "")
 {
+    /// <summary>
+    /// The one arc or line that leaves <paramref name="start"/> along <paramref name="tangent"/> and reaches <paramref name="end"/>.
+    /// The angle between tangent and chord is half the sweep, so its half-angle tangent is the bulge: no trigonometry.
+    /// </summary>
+    /// <exception cref="ArgumentException">The end lies behind the start, so that the arc would exceed half a turn.</exception>
+    public static Segment Leaving(Point2 start, Vec2 tangent, Point2 end, string label = "")
+    {
+        var chord = end - start;
+        var (along, size) = (tangent.Dot(chord), tangent.Length * chord.Length);
+        if (along < -Tolerances.SmoothRadians * size)
+        {
+            throw new ArgumentException("an arc of more than half a turn is not one segment", nameof(end));
+        }
+
+        var bulge = tangent.Cross(chord) / (size + along);
+        var straight = Math.Abs(bulge) * chord.Length / 2 < Tolerances.FlatSagittaMm;
+        return new Segment(start, end, straight ? 0 : Math.Clamp(bulge, -1, 1), label);
+    }
+
+    /// <summary>The one arc or line from <paramref name="start"/> that reaches <paramref name="end"/> along <paramref name="tangent"/>.</summary>
+    /// <inheritdoc cref="Leaving" path="/exception"/>
+    public static Segment Arriving(Point2 start, Point2 end, Vec2 tangent, string label = "") =>
+        Leaving(end, -tangent, start, label).Reversed();
+
+    /// <summary>The arc round a centre, at most half a turn; the ends' distances to the centre must agree (not checked).</summary>
+    public static Segment Around(Point2 center, Point2 start, Point2 end, bool counterClockwise, string label = "")
+    {
+        var left = (start - center).Left;
+        return Leaving(start, counterClockwise ? left : -left, end, label);
+    }
+
     /// <summary>True for a circular arc, false for a straight line.</summary>
     public bool IsArc => Bulge != 0;
 
