@@ -1,0 +1,20 @@
+namespace TopLayout.Lutherie.Designs;
+
+/// <summary>A resolved value of some parameter, its type known only to the parameter.</summary>
+internal abstract class Bound
+{
+    /// <summary>The value in mm, the same text however the file wrote it.</summary>
+    public abstract string Canonical { get; }
+
+    public abstract Findings.SourcePlace Place { get; }
+}
+
+internal sealed class Bound<T>(ValueKind<T> kind, Sourced<T> sourced) : Bound
+    where T : notnull
+{
+    public Sourced<T> Sourced => sourced;
+
+    public override string Canonical => kind.Canonical(sourced.Value);
+
+    public override Findings.SourcePlace Place => sourced.Place;
+}

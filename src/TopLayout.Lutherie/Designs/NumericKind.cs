@@ -1,0 +1,34 @@
+namespace TopLayout.Lutherie.Designs;
+
+/// <summary>A number with a possible range, and perhaps a usual one: lengths, angles, fractions, percentages, temperatures, counts.</summary>
+internal sealed class NumericKind<T>(
+    ParameterKind kind, (double Low, double High) possible, (double Low, double High)? usual, Func<double, T> make, Func<T, double> unmake) : ValueKind<T>
+    where T : notnull
+{
+    public override ParameterKind Kind => kind;
+
+    public override (double Low, double High)? Possible => possible;
+
+    public override (double Low, double High)? Usual => usual;
+
+    public override string AllowedText(LengthUnit unit) => Quantity.Range(kind, possible, unit);
+
+    public override string? UsualText(LengthUnit unit) => usual is { } range ? Quantity.Range(kind, range, unit) : null;
+
+    public override T Example(LengthUnit unit) => make(Quantity.Between(kind, usual ?? possible, unit));
+
+    public override string Shown(T value, LengthUnit unit) => Quantity.Shown(kind, unmake(value), unit);
+
+    public override string Written(T value, LengthUnit unit) => Quantity.Amount(kind, unmake(value), unit, 6);
+
+    public override string Canonical(T value) => ValueText.Number(unmake(value), 6);
+
+    protected override bool IsLegal(T value) => Quantity.Holds(possible, unmake(value));
+
+    protected override bool TryRead(Parameter parameter, RawEntry entry, ReadingContext context, out T value)
+    {
+        var read = NumberReading.Read(parameter, entry, context);
+        value = make(read ?? 0);
+        return read is not null;
+    }
+}

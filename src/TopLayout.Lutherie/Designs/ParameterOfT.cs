@@ -1,0 +1,78 @@
+using TopLayout.Lutherie.Findings;
+
+namespace TopLayout.Lutherie.Designs;
+
+/// <summary>A parameter that always has a value: written in the file, or its default, or reading fails.</summary>
+public sealed class Parameter<T> : Parameter
+    where T : notnull
+{
+    private readonly ValueKind<T> _kind;
+    private readonly (T Value, bool Exists) _default;
+
+    internal Parameter(Section section, string key, string meaning, ValueKind<T> kind, (T Value, bool Exists) fallback)
+        : base(section, key, meaning, kind)
+    {
+        if (fallback.Exists)
+        {
+            kind.DemandLegal(fallback.Value, Path);
+        }
+
+        (_kind, _default) = (kind, fallback);
+    }
+
+    /// <inheritdoc/>
+    public override ParameterNeed Need => _default.Exists ? ParameterNeed.Defaulted : ParameterNeed.Required;
+
+    /// <summary>The same key, without a value when it is not written. Only for a parameter without default.</summary>
+    public OptionalParameter<T> Optional() => _default.Exists
+        ? throw new InvalidOperationException($"{Path} has a default and cannot be optional")
+        : new(Section, Key, Meaning, _kind);
+
+    /// <summary>The line that sets it to a value, as in <c>diameter = 98</c>; lengths in the file's units.</summary>
+    public string Line(T value, LengthUnit unit = LengthUnit.Millimetre) => _kind.Line(Key, value, unit);
+
+    /// <inheritdoc/>
+    public override string? DefaultText(LengthUnit unit = LengthUnit.Millimetre) =>
+        _default.Exists ? _kind.Shown(_default.Value, unit) : null;
+
+    /// <inheritdoc/>
+    public override string ExampleLine(LengthUnit unit = LengthUnit.Millimetre) =>
+        _kind.Line(Key, _default.Exists ? _default.Value : _kind.Example(unit), unit);
+
+    internal override Bound? Read(RawEntry entry, ReadingContext context) => _kind.Bind(this, entry, context);
+
+    internal override Bound? Default(SourcePlace header) =>
+        _default.Exists ? new Bound<T>(_kind, new Sourced<T>(_default.Value, header, IsDefault: true)) : null;
+}
+
+/// <summary>A parameter that may be left without a value.</summary>
+public sealed class OptionalParameter<T> : Parameter
+    where T : notnull
+{
+    private readonly ValueKind<T> _kind;
+
+    internal OptionalParameter(Section section, string key, string meaning, ValueKind<T> kind)
+        : base(section, key, meaning, kind) => _kind = kind;
+
+    /// <inheritdoc/>
+    public override ParameterNeed Need => ParameterNeed.Optional;
+
+    /// <summary>The line that sets it to a value, as in <c>angle = 98</c>; lengths in the file's units.</summary>
+    public string Line(T value, LengthUnit unit = LengthUnit.Millimetre) => _kind.Line(Key, value, unit);
+
+    /// <inheritdoc/>
+    public override string? DefaultText(LengthUnit unit = LengthUnit.Millimetre) => null;
+
+    /// <inheritdoc/>
+    public override string ExampleLine(LengthUnit unit = LengthUnit.Millimetre) => _kind.Line(Key, _kind.Example(unit), unit);
+
+    internal override Bound? Read(RawEntry entry, ReadingContext context) => _kind.Bind(this, entry, context);
+
+    internal override Bound? Default(SourcePlace header) => null;
+
+    internal Bound Assumed(T value, SourcePlace header)
+    {
+        _kind.DemandLegal(value, Path);
+        return new Bound<T>(_kind, new Sourced<T>(value, header, IsDefault: true));
+    }
+}

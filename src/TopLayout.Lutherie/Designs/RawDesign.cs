@@ -1,0 +1,22 @@
+using Tomlyn.Syntax;
+using TopLayout.Lutherie.Findings;
+
+namespace TopLayout.Lutherie.Designs;
+
+/// <summary>One key and its value as written.</summary>
+/// <param name="Key">The key without quotes.</param>
+/// <param name="KeyPlace">Where the key stands.</param>
+/// <param name="Value">The value's syntax: a number, a text or something no parameter takes.</param>
+/// <param name="Place">Where the value stands.</param>
+internal sealed record RawEntry(string Key, SourcePlace KeyPlace, ValueSyntax Value, SourcePlace Place);
+
+/// <summary>One section of the table as written, with its entries in file order.</summary>
+internal sealed class RawSection(Section section, SourcePlace header)
+{
+    public Section Section { get; } = section;
+
+    /// <summary>The header; the key of an inline table; the first dotted key; the file's first line for the root.</summary>
+    public SourcePlace Header { get; } = header;
+
+    public List<RawEntry> Entries { get; } = [];
+}

@@ -1,0 +1,44 @@
+using Tomlyn.Syntax;
+using TopLayout.Lutherie.Findings;
+
+namespace TopLayout.Lutherie.Designs;
+
+/// <summary>What one reading shares: the findings so far, the file's unit once it is known, the sections as written.</summary>
+internal sealed class ReadingContext(ParameterTable table, SourceText source)
+{
+    public ParameterTable Table { get; } = table;
+
+    public SourceText Source { get; } = source;
+
+    public List<Finding> Findings { get; } = [];
+
+    public List<RawSection> Sections { get; } = [];
+
+    /// <summary>The unit of bare lengths; null while `units` is missing or wrong, when bare lengths cannot be judged.</summary>
+    public LengthUnit? Units { get; set; }
+
+    /// <summary>The unit to print in.</summary>
+    public LengthUnit Shown => Units ?? LengthUnit.Millimetre;
+
+    public void Error(Rule rule, string subject, string sentence, SourcePlace place, string cure, params SourcePlace[] others) =>
+        Findings.Add(new Finding(rule, Severity.Error, subject, sentence) { Place = place, Cure = cure, OtherPlaces = [.. others] });
+
+    public void Remark(Rule rule, string subject, string sentence, SourcePlace place) =>
+        Findings.Add(new Finding(rule, Severity.Remark, subject, sentence) { Place = place });
+
+    public void WrongType(Parameter parameter, RawEntry entry, string wanted, string example) => Error(
+        Rules.WrongType,
+        parameter.Path,
+        $"`{parameter.Key}` must be {wanted}; it is {ValueSyntaxName.Of(entry.Value)}",
+        entry.Place,
+        $"write for example `{example}`");
+
+    /// <summary>What the file gives for a text parameter, section by section; nothing for null.</summary>
+    public IEnumerable<string> TextsOf(Parameter<string>? parameter) => Sections
+        .Where(s => s.Section == parameter?.Section)
+        .SelectMany(s => s.Entries)
+        .Where(e => e.Key == parameter!.Key)
+        .Select(e => e.Value)
+        .OfType<StringValueSyntax>()
+        .Select(s => s.Value ?? "");
+}

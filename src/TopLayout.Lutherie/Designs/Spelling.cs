@@ -1,0 +1,45 @@
+namespace TopLayout.Lutherie.Designs;
+
+/// <summary>The known word a mistyped one was probably meant to be.</summary>
+internal static class Spelling
+{
+    /// <summary>The nearest word within a third of the length (at least one change); null when nothing is that near.</summary>
+    public static string? Nearest(string text, IEnumerable<string> known)
+    {
+        if (text.Length is 0 or > 60)
+        {
+            return null;
+        }
+
+        var best = known
+            .Select(word => (Word: word, Distance: Distance(text.ToLowerInvariant(), word.ToLowerInvariant())))
+            .OrderBy(pair => pair.Distance).ThenBy(pair => pair.Word, StringComparer.Ordinal)
+            .FirstOrDefault();
+        return best.Word is not null && best.Distance <= Math.Max(1, Math.Max(text.Length, best.Word.Length) / 3) ? best.Word : null;
+    }
+
+    /// <summary>
+    /// Insertions, deletions, replacements and swaps of neighbours that turn one text into the other, no stretch changed twice
+    /// (optimal string alignment; Damerau, Communications of the ACM 7, 1964).
+    /// </summary>
+    public static int Distance(string a, string b)
+    {
+        var d = new int[a.Length + 1, b.Length + 1];
+        for (var i = 0; i <= a.Length; i++)
+        {
+            for (var j = 0; j <= b.Length; j++)
+            {
+                d[i, j] = i == 0 ? j : j == 0 ? i : Step(a, b, d, i, j);
+            }
+        }
+
+        return d[a.Length, b.Length];
+    }
+
+    private static int Step(string a, string b, int[,] d, int i, int j)
+    {
+        var changed = d[i - 1, j - 1] + (a[i - 1] == b[j - 1] ? 0 : 1);
+        var best = Math.Min(changed, Math.Min(d[i - 1, j], d[i, j - 1]) + 1);
+        return i > 1 && j > 1 && a[i - 1] == b[j - 2] && a[i - 2] == b[j - 1] ? Math.Min(best, d[i - 2, j - 2] + 1) : best;
+    }
+}

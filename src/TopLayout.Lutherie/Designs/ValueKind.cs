@@ -1,0 +1,52 @@
+namespace TopLayout.Lutherie.Designs;
+
+/// <summary>How the values of a parameter are read, held to their range and written.</summary>
+internal abstract class ValueKind
+{
+    public abstract ParameterKind Kind { get; }
+
+    public virtual (double Low, double High)? Possible => null;
+
+    public virtual (double Low, double High)? Usual => null;
+
+    public abstract string AllowedText(LengthUnit unit);
+
+    public virtual string? UsualText(LengthUnit unit) => null;
+}
+
+/// <inheritdoc/>
+internal abstract class ValueKind<T> : ValueKind
+    where T : notnull
+{
+    /// <summary>The entry's value, or null with findings added.</summary>
+    public Bound? Bind(Parameter parameter, RawEntry entry, ReadingContext context) => TryRead(parameter, entry, context, out var value)
+        ? new Bound<T>(this, new Sourced<T>(value, entry.Place, IsDefault: false))
+        : null;
+
+    /// <summary>A legal value to show as an example.</summary>
+    public abstract T Example(LengthUnit unit);
+
+    /// <summary>The value as a message shows it, with its unit.</summary>
+    public abstract string Shown(T value, LengthUnit unit);
+
+    /// <summary>The value as the file writes it.</summary>
+    public abstract string Written(T value, LengthUnit unit);
+
+    /// <summary>The value in mm, degrees, % or °C to six decimals, or its word.</summary>
+    public abstract string Canonical(T value);
+
+    public string Line(string key, T value, LengthUnit unit) => $"{key} = {Written(value, unit)}";
+
+    /// <summary>Throws for a default that its own parameter would refuse: the table is wrong, not the design.</summary>
+    public void DemandLegal(T value, string path)
+    {
+        if (!IsLegal(value))
+        {
+            throw new ArgumentException($"the default of {path} is not allowed by its own rule");
+        }
+    }
+
+    protected abstract bool IsLegal(T value);
+
+    protected abstract bool TryRead(Parameter parameter, RawEntry entry, ReadingContext context, out T value);
+}

@@ -1,0 +1,37 @@
+using System.Globalization;
+using System.Text;
+
+namespace TopLayout.Lutherie.Designs;
+
+/// <summary>Numbers and names as this folder writes them, in the invariant culture.</summary>
+internal static class ValueText
+{
+    /// <summary>Up to so many decimals, without trailing zeros and without a negative zero.</summary>
+    public static string Number(double value, int decimals)
+    {
+        var text = value.ToString("0." + new string('#', decimals), CultureInfo.InvariantCulture);
+        return text == "-0" ? "0" : text;
+    }
+
+    /// <summary>A basic TOML string.</summary>
+    public static string Quoted(string text) => "\"" + text.Replace("\\", "\\\\").Replace("\"", "\\\"") + "\"";
+
+    /// <summary>The words in backticks: `a`, `b` or `c`.</summary>
+    public static string AnyOf(IReadOnlyList<string> words) => words.Count switch
+    {
+        0 => "nothing",
+        1 => $"`{words[0]}`",
+        _ => string.Join(", ", words.Take(words.Count - 1).Select(w => $"`{w}`")) + $" or `{words[^1]}`",
+    };
+
+    /// <summary>Text from a file on one line, at most 40 characters, without backticks, fit to stand inside a message.</summary>
+    public static string Quotable(string text)
+    {
+        var plain = string.Concat(text.EnumerateRunes().Select(r => Rune.IsControl(r) ? " " : r.Value == '`' ? "'" : r.ToString())).Trim();
+        return plain.EnumerateRunes().Count() <= 40 ? plain : string.Concat(plain.EnumerateRunes().Take(37)) + "...";
+    }
+
+    /// <summary>FlatSawn as flat_sawn.</summary>
+    public static string SnakeCase(string name) =>
+        string.Concat(name.Select((c, i) => char.IsUpper(c) ? (i > 0 ? "_" : "") + char.ToLowerInvariant(c) : c.ToString()));
+}
