@@ -1,0 +1,50 @@
+using System.Collections.Frozen;
+using TopLayout.Geometry;
+
+namespace TopLayout.Drawing.Letters;
+
+/// <summary>Every character that can be written, drawn by us: capitals 100 high, small letters 68, descenders to −30.</summary>
+internal static class Alphabet
+{
+    private const double FigureWidth = 56;
+    private const double FigureMargin = 11;
+    private const double SpaceAdvance = 42;
+
+    /// <summary>Stands for a character that is not in the alphabet: a box.</summary>
+    public static readonly Glyph Missing = Glyph.Spaced(StrokeNotation.Read("0,0 60,0 60,100 0,100 0,0"));
+
+    /// <summary>The glyphs by character.</summary>
+    public static readonly FrozenDictionary<char, Glyph> Glyphs = All().ToFrozenDictionary();
+
+    private static IEnumerable<KeyValuePair<char, Glyph>> All()
+    {
+        yield return new(' ', new Glyph([], 0, SpaceAdvance));
+        foreach (var (character, notation) in Strokes.Figures)
+        {
+            yield return new(character, Glyph.Cell(StrokeNotation.Read(notation), FigureWidth, FigureMargin));
+        }
+
+        foreach (var (character, notation) in Strokes.Capitals.Concat(Strokes.SmallLetters).Concat(Strokes.Signs))
+        {
+            yield return new(character, Glyph.Spaced(StrokeNotation.Read(notation)));
+        }
+
+        foreach (var (character, top, bottom) in ((char, char, char)[])[('½', '1', '2'), ('¼', '1', '4'), ('¾', '3', '4')])
+        {
+            yield return new(character, Glyph.Spaced(Fraction(top, bottom)));
+        }
+    }
+
+    private static IEnumerable<Contour> Fraction(char top, char bottom) =>
+    [
+        .. Small(top, new Vec2(0, 45)),
+        .. StrokeNotation.Read("22,0 58,100"),
+        .. Small(bottom, new Vec2(50, 0)),
+    ];
+
+    private static IEnumerable<Contour> Small(char figure, Vec2 shift) =>
+        StrokeNotation.Read(Strokes.Figures[figure]).Select(s => Scaled(s, 0.55, shift));
+
+    private static Contour Scaled(Contour stroke, double factor, Vec2 shift) => new(
+        stroke.Vertices.Select(v => v with { Position = new Point2(0, 0) + ((v.Position - new Point2(0, 0)) * factor) + shift }), stroke.IsClosed);
+}
