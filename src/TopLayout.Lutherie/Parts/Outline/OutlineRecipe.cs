@@ -1,4 +1,5 @@
 using TopLayout.Geometry;
+using TopLayout.Lutherie.Designs;
 
 namespace TopLayout.Lutherie.Parts;
 
@@ -73,27 +74,39 @@ public sealed record OutlineRecipe
         return Contour.Chain([.. half, .. mirrored], isClosed: true).Oriented(counterClockwise: true);
     }
 
-    /// <summary>What makes the stations impossible, each with the two sides of it in words; empty when the outline can be drawn.</summary>
-    public IEnumerable<string> Contradictions()
+    /// <summary>What makes the stations impossible: the sentence, the cure, and the keys on both sides of it; empty when all is well.</summary>
+    public IEnumerable<(string Sentence, string Cure, Parameter<double>[] Keys)> Contradictions()
     {
         if (!(0 < Upper.At && Upper.At < Waist.At && Waist.At < Lower.At && Lower.At < Length))
         {
-            yield return "the stations must come in order from the neck: upper bout, waist, lower bout, tail";
+            yield return (
+                "the stations must come in order from the neck: upper bout, waist, lower bout, tail",
+                "raise or lower `upper_at`, `waist_at` and `lower_at` until they do, below `length`",
+                [Outline.UpperAt, Outline.WaistAt, Outline.LowerAt, Outline.Length]);
         }
 
         if (!(Waist.Width < Upper.Width && Waist.Width < Lower.Width))
         {
-            yield return "the waist must be narrower than both bouts";
+            yield return (
+                "the waist must be narrower than both bouts",
+                "make `waist_width` smaller than `upper_width` and `lower_width`",
+                [Outline.WaistWidth, Outline.UpperWidth, Outline.LowerWidth]);
         }
 
         if (Upper.At > Upper.Half - Neck.FlatHalf)
         {
-            yield return "the upper bout lies further from the neck edge than half its width less the neck flat";
+            yield return (
+                "`upper_at` must not exceed half of `upper_width` less half of `neck_flat`, or no round shoulder fits",
+                "move the upper bout nearer to the neck edge, or widen it",
+                [Outline.UpperAt, Outline.UpperWidth, Outline.NeckFlat]);
         }
 
         if (Length - Lower.At > Lower.Half - Tail.FlatHalf)
         {
-            yield return "the lower bout lies further from the tail than half its width less the tail flat";
+            yield return (
+                "`length` less `lower_at` must not exceed half of `lower_width` less half of `tail_flat`, or no round tail fits",
+                "move the lower bout nearer to the tail, or widen it",
+                [Outline.LowerAt, Outline.Length, Outline.LowerWidth, Outline.TailFlat]);
         }
     }
 

@@ -1,0 +1,35 @@
+using System.Globalization;
+using TopLayout.Geometry;
+
+namespace TopLayout.Lutherie.Findings;
+
+/// <summary>Numbers as sentences print them, the same in every culture.</summary>
+public static class Say
+{
+    /// <summary>A length to a tenth of a mm: "12.5 mm", "12 mm".</summary>
+    public static string Mm(double mm) => Number(mm, "0.#") + " mm";
+
+    /// <summary>An angle to a tenth of a degree: "15°".</summary>
+    public static string Degrees(Angle angle) => Number(angle.Degrees, "0.#") + "°";
+
+    /// <summary>A whole number.</summary>
+    public static string Count(int count) => count.ToString(CultureInfo.InvariantCulture);
+
+    /// <summary>A value to two significant digits: as many as the crack model carries.</summary>
+    public static string TwoDigits(double value)
+    {
+        if (value == 0)
+        {
+            return "0";
+        }
+
+        var decimals = Math.Max(0, 1 - (int)Math.Floor(Math.Log10(Math.Abs(value))));
+        return Number(value, decimals == 0 ? "0" : "0." + new string('0', decimals));
+    }
+
+    private static string Number(double value, string format)
+    {
+        var text = value.ToString(format, CultureInfo.InvariantCulture);
+        return text is "-0" ? "0" : text;
+    }
+}

@@ -1,0 +1,102 @@
+using TopLayout.Geometry;
+using TopLayout.Lutherie.Designs;
+using TopLayout.Lutherie.Findings;
+using TopLayout.Lutherie.Woods;
+
+namespace TopLayout.Lutherie.Parts;
+
+/// <summary>
+/// The tone bars: each butted with its head against one leg of the X behind the bridge plate, running down to the other side and
+/// stopping short of the lining. Head on the treble leg by default (common practice, no source).
+/// </summary>
+public static class ToneBars
+{
+    /// <summary>The section.</summary>
+    public static readonly Section Section = Section.Repeatable("tone_bar", "a bar from one leg of the X down to the other side");
+
+    /// <summary>Wood and sawing.</summary>
+    public static readonly Stock Stock = new(Section, "sitka_spruce", Sawing.Quarter);
+
+    /// <summary>Head behind the bridge plate.</summary>
+    public static readonly Parameter<double> BehindPlate = Parameter.Length(
+        Section, "behind_plate", "from the bridge plate's rear edge to the place where the bar's axis meets the leg's, along the body", possible: (0, 200), usual: (10, 90), fallback: 20);
+
+    /// <summary>Angle to the centre line.</summary>
+    public static readonly Parameter<Angle> Angle = Parameter.Angle(
+        Section, "angle", "angle to the centre line", possible: (20, 90), usual: (55, 75), fallback: 64);
+
+    /// <summary>Which leg holds the head.</summary>
+    public static readonly Parameter<int> Head = Parameter.Choice(
+        Section, "head", "the leg that holds the bar's head", 1, ("treble", 1), ("bass", -1));
+
+    /// <summary>Short of the lining.</summary>
+    public static readonly Parameter<double> StopShort = Parameter.Length(
+        Section, "stop_short", "from the bar's end to the lining, along the bar", possible: (0, 150), usual: (3, 40), fallback: 8);
+
+    /// <summary>Width.</summary>
+    public static readonly Parameter<double> Width = Parameter.Length(
+        Section, "width", "width", possible: (2, 20), usual: (6, 7.5), fallback: 7);
+
+    /// <summary>Height.</summary>
+    public static readonly Parameter<double> Height = Parameter.Length(
+        Section, "height", "height at the highest", possible: (2, 30), usual: (8, 14), fallback: 12);
+
+    /// <summary>All of them.</summary>
+    public static IEnumerable<Parameter> All => [.. Stock.All, BehindPlate, Angle, Head, StopShort, Width, Height];
+
+    internal static void Build(Bench bench, Hole hole, Contour liningLine)
+    {
+        foreach (var section in bench.Design.Each(Section))
+        {
+            Build(bench, section, hole, liningLine);
+        }
+    }
+
+    private static void Build(Bench bench, DesignSection section, Hole hole, Contour liningLine)
+    {
+        var design = bench.Design;
+        var name = $"tone bar {Say.Count(section.Number)}";
+        if (!design.Has(XBrace.Section) || !design.Has(BridgePlate.Section))
+        {
+            bench.Misfit(
+                name, "a tone bar hangs on a leg of the X, behind the bridge plate", "add the sections [x_brace] and [bridge_plate], or leave the tone bar out", section.Place);
+            return;
+        }
+
+        var side = section.Get(Head).Value;
+        var (legName, angle) = (side > 0 ? XBrace.TrebleLeg : XBrace.BassLeg, section[Angle].Value);
+        var headY = BridgePlate.RearFromNeckEdge(design) + section[BehindPlate].Value;
+        var head = new Point2(side * XBrace.OffsetAt(design, hole, headY), -headY);
+        var along = new Vec2(-side * Trig.Sin(angle), -Trig.Cos(angle));
+        var rim = liningLine.Crossings(new Segment(head, head + (along * 2000)));
+        if (bench.Find(legName) is not { } leg || !liningLine.Contains(head) || rim.Count == 0 || rim[0].Point.DistanceTo(head) <= section[StopShort].Value + section[Width].Value)
+        {
+            bench.Misfit(
+                name, $"the {name} finds no room between the leg and the lining", "move its head towards the bridge plate, or turn it", section[BehindPlate].Place, section[Angle].Place);
+            return;
+        }
+
+        var tail = rim[0].Point - (along * section[StopShort].Value);
+        var legSide = leg.Footprint.Outer.Segments.First(s => s.Label == "tail side");
+        var footprint = Strip.Parallel(
+            head.MidpointTo(tail),
+            along,
+            section[Width].Value,
+            side > 0 ? "tail side" : "neck side",
+            side > 0 ? "neck side" : "tail side",
+            new StripEnd(new Contour([new Vertex(legSide.Start), new Vertex(legSide.End)], isClosed: false), "head"),
+            new StripEnd(Strip.Square(tail, along), "tail"));
+        bench.AddOrMisfit(footprint, name, section[BehindPlate].Place, region => new Member
+        {
+            Name = name,
+            Kind = MemberKind.Bar,
+            Face = TopFace.Inside,
+            Footprint = region,
+            ThicknessMm = section[Height].Value,
+            Material = Stock.Read(section),
+            Grain = GrainOf.Direction(along),
+            JoinedWith = [legName],
+            Places = [section[Angle].Place, section[BehindPlate].Place, section[StopShort].Place],
+        });
+    }
+}

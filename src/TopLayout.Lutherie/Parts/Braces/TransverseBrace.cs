@@ -1,0 +1,67 @@
+using TopLayout.Geometry;
+using TopLayout.Lutherie.Designs;
+using TopLayout.Lutherie.Woods;
+
+namespace TopLayout.Lutherie.Parts;
+
+/// <summary>The upper transverse brace: straight across the grain above the hole, let into the linings.</summary>
+public static class TransverseBrace
+{
+    /// <summary>The member's name.</summary>
+    public const string Name = "upper transverse brace";
+
+    /// <summary>The section.</summary>
+    public static readonly Section Section = Section.Optional("transverse_brace", "straight across above the hole");
+
+    /// <summary>Wood and sawing.</summary>
+    public static readonly Stock Stock = new(Section, "sitka_spruce", Sawing.Quarter);
+
+    /// <summary>Centre line above the hole.</summary>
+    public static readonly Parameter<double> AboveHole = Parameter.Length(
+        Section, "above_hole", "from the hole's edge to the brace's centre line", possible: (5, 150), usual: (10, 25), fallback: 22);
+
+    /// <summary>Width.</summary>
+    public static readonly Parameter<double> Width = Parameter.Length(
+        Section, "width", "width along the body", possible: (3, 30), usual: (5, 13), fallback: 10);
+
+    /// <summary>Height.</summary>
+    public static readonly Parameter<double> Height = Parameter.Length(
+        Section, "height", "height", possible: (3, 30), usual: (9, 20), fallback: 16);
+
+    /// <summary>All of them.</summary>
+    public static IEnumerable<Parameter> All => [.. Stock.All, AboveHole, Width, Height];
+
+    /// <summary>Neck edge to the brace's centre line, mm.</summary>
+    public static double FromNeckEdge(Design design, Hole hole) => hole.NearEdge - design[AboveHole].Value;
+
+    internal static void Build(Bench bench, Hole hole, Contour insideOfSides)
+    {
+        var design = bench.Design;
+        if (!design.Has(Section))
+        {
+            return;
+        }
+
+        var section = design.In(Section);
+        var footprint = Strip.Parallel(
+            new Point2(0, -FromNeckEdge(design, hole)),
+            Vec2.UnitX,
+            section[Width].Value,
+            "neck side",
+            "tail side",
+            new StripEnd(insideOfSides, "bass end"),
+            new StripEnd(insideOfSides, "treble end"));
+        bench.AddOrMisfit(footprint, Name, section[AboveHole].Place, region => new Member
+        {
+            Name = Name,
+            Kind = MemberKind.Bar,
+            Face = TopFace.Inside,
+            Footprint = region,
+            ThicknessMm = section[Height].Value,
+            Material = Stock.Read(section),
+            Grain = Geometry.Angle.FromDegrees(90),
+            JoinedWith = ["bass lining", "treble lining"],
+            Places = [section[AboveHole].Place, section[Width].Place],
+        });
+    }
+}

@@ -1,0 +1,91 @@
+using TopLayout.Geometry;
+using TopLayout.Lutherie.Designs;
+using TopLayout.Lutherie.Woods;
+
+namespace TopLayout.Lutherie.Parts;
+
+/// <summary>The X: two legs that cross on the centre line below the hole, let into the linings.</summary>
+public static class XBrace
+{
+    /// <summary>The leg whose tail end is on the bass side.</summary>
+    public const string BassLeg = "X leg, bass";
+
+    /// <summary>The leg whose tail end is on the treble side.</summary>
+    public const string TrebleLeg = "X leg, treble";
+
+    /// <summary>The section.</summary>
+    public static readonly Section Section = Section.Optional("x_brace", "two legs that cross below the hole");
+
+    /// <summary>Wood and sawing.</summary>
+    public static readonly Stock Stock = new(Section, "sitka_spruce", Sawing.Quarter);
+
+    /// <summary>Crossing below the hole.</summary>
+    public static readonly Parameter<double> BelowHole = Parameter.Length(
+        Section, "below_hole", "from the hole's edge to the crossing", possible: (5, 150), usual: (20, 50), fallback: 33);
+
+    /// <summary>Angle between the legs.</summary>
+    public static readonly Parameter<Angle> Angle = Parameter.Angle(
+        Section, "angle", "angle between the legs, facing the tail", possible: (50, 150), usual: (84, 104), fallback: 97);
+
+    /// <summary>Width.</summary>
+    public static readonly Parameter<double> Width = Parameter.Length(
+        Section, "width", "width of a leg", possible: (3, 20), usual: (7, 9), fallback: 8);
+
+    /// <summary>Height.</summary>
+    public static readonly Parameter<double> Height = Parameter.Length(
+        Section, "height", "height of a leg at the crossing", possible: (3, 30), usual: (12, 17), fallback: 15);
+
+    /// <summary>All of them.</summary>
+    public static IEnumerable<Parameter> All => [.. Stock.All, BelowHole, Angle, Width, Height];
+
+    /// <summary>Where the legs cross, in layout coordinates.</summary>
+    public static Point2 Crossing(Design design, Hole hole) => new(0, -(hole.FarEdge + design[BelowHole].Value));
+
+    /// <summary>From the crossing towards the tail end of a leg: side −1 is the bass leg, +1 the treble leg.</summary>
+    public static Vec2 Direction(Design design, int side)
+    {
+        var half = design[Angle].Value / 2;
+        return new Vec2(side * Trig.Sin(half), -Trig.Cos(half));
+    }
+
+    /// <summary>Distance of a leg's axis from the centre line at a distance from the neck edge, mm; negative above the crossing.</summary>
+    public static double OffsetAt(Design design, Hole hole, double fromNeckEdge) =>
+        (fromNeckEdge + Crossing(design, hole).Y) * Trig.Tan(design[Angle].Value / 2);
+
+    internal static void Build(Bench bench, Hole hole, Contour insideOfSides)
+    {
+        var design = bench.Design;
+        if (!design.Has(Section))
+        {
+            return;
+        }
+
+        var section = design.In(Section);
+        foreach (var (side, name, other) in (ReadOnlySpan<(int, string, string)>)[(-1, BassLeg, TrebleLeg), (1, TrebleLeg, BassLeg)])
+        {
+            // Looking from the upper to the lower end, the bass leg has the neck on its right, the treble leg on its left.
+            var (left, right) = side < 0 ? ("tail side", "neck side") : ("neck side", "tail side");
+            var direction = Direction(design, side);
+            var footprint = Strip.Parallel(
+                Crossing(design, hole),
+                direction,
+                section[Width].Value,
+                left,
+                right,
+                new StripEnd(insideOfSides, "upper end"),
+                new StripEnd(insideOfSides, "lower end"));
+            bench.AddOrMisfit(footprint, name, section[BelowHole].Place, region => new Member
+            {
+                Name = name,
+                Kind = MemberKind.Bar,
+                Face = TopFace.Inside,
+                Footprint = region,
+                ThicknessMm = section[Height].Value,
+                Material = Stock.Read(section),
+                Grain = GrainOf.Direction(direction),
+                JoinedWith = [other, "bass lining", "treble lining"],
+                Places = [section[Angle].Place, section[BelowHole].Place, section[Width].Place],
+            });
+        }
+    }
+}

@@ -1,0 +1,42 @@
+using System.Collections.Immutable;
+using TopLayout.Geometry;
+using TopLayout.Lutherie.Designs;
+
+namespace TopLayout.Lutherie.Parts;
+
+/// <summary>
+/// A whole top, laid out: what every check and sheet reads. Outside coordinates of a right-handed instrument, mm: origin where the
+/// centre joint meets the neck edge, bass at −x, y towards the neck, so the body lies at y &lt; 0.
+/// </summary>
+public sealed class Layout
+{
+    /// <summary>The design it was built from.</summary>
+    public required Design Design { get; init; }
+
+    /// <summary>The top itself.</summary>
+    public required TopPlate Top { get; init; }
+
+    /// <summary>Outer face of the sides, counter-clockwise.</summary>
+    public required Contour Outline { get; init; }
+
+    /// <summary>Inside of the sides, counter-clockwise.</summary>
+    public required Contour InsideOfSides { get; init; }
+
+    /// <summary>Inner line of the linings, counter-clockwise.</summary>
+    public required Contour LiningLine { get; init; }
+
+    /// <summary>Fret positions.</summary>
+    public required Frets Frets { get; init; }
+
+    /// <summary>The saddle between the outer strings.</summary>
+    public required SaddleLine Saddle { get; init; }
+
+    /// <summary>The soundhole.</summary>
+    public required Hole Hole { get; init; }
+
+    /// <summary>All that is glued to the top or cut into it, in building order.</summary>
+    public required ImmutableArray<Member> Members { get; init; }
+
+    /// <summary>The member of that name; null when the design has none.</summary>
+    public Member? Find(string name) => Members.FirstOrDefault(m => m.Name == name);
+}

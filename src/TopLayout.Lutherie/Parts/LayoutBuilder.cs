@@ -1,0 +1,59 @@
+using System.Collections.Immutable;
+using TopLayout.Lutherie.Designs;
+using TopLayout.Lutherie.Findings;
+
+namespace TopLayout.Lutherie.Parts;
+
+/// <summary>
+/// Design → layout, in the fixed order in which one part hangs on another: outline, scale, hole, rosette, X, bridge, plate, blocks and
+/// tongue, linings, bars.
+/// </summary>
+public static class LayoutBuilder
+{
+    /// <summary>The layout, or null and what does not fit.</summary>
+    public static (Layout? Layout, ImmutableArray<Finding> Findings) Build(Design design)
+    {
+        var bench = new Bench(design);
+        var layout = Build(bench);
+        return (bench.Findings.Count == 0 ? layout : null, [.. Finding.Sorted(bench.Findings)]);
+    }
+
+    private static Layout? Build(Bench bench)
+    {
+        var design = bench.Design;
+        if (Outline.Build(bench) is not { } outline || Rim.Lines(bench, outline) is not var (inside, lining))
+        {
+            return null;
+        }
+
+        if (Soundhole.Build(bench, lining) is not { } hole)
+        {
+            return null;
+        }
+
+        Fretboard.Build(bench, outline);
+        Rosette.Build(bench, hole, lining);
+        XBrace.Build(bench, hole, inside);
+        Bridge.Build(bench, lining);
+        BridgePlate.Build(bench, hole);
+        Block.Neck.Build(bench, inside);
+        Tongue.Build(bench, inside);
+        Block.Tail.Build(bench, inside);
+        Rim.BuildLinings(bench, inside, lining);
+        TransverseBrace.Build(bench, hole, inside);
+        FlatBrace.Build(bench, hole, inside);
+        ToneBars.Build(bench, hole, lining);
+        return new Layout
+        {
+            Design = design,
+            Top = Plate.Read(design),
+            Outline = outline,
+            InsideOfSides = inside,
+            LiningLine = lining,
+            Frets = Scale.Frets(design),
+            Saddle = Scale.Saddle(design),
+            Hole = hole,
+            Members = [.. bench.Members],
+        };
+    }
+}

@@ -1,0 +1,102 @@
+using TopLayout.Geometry;
+using TopLayout.Lutherie.Designs;
+using TopLayout.Lutherie.Woods;
+
+namespace TopLayout.Lutherie.Parts;
+
+/// <summary>A block inside one end of the rim: its parameters and its footprint, the same at neck and tail.</summary>
+public sealed class Block
+{
+    /// <summary>The block at the neck.</summary>
+    public static readonly Block Neck = new(
+        "neck_block", "neck block", "mahogany_true", width: (30, 200, 75, 100, 90), length: (10, 120, 25, 65, 45), towardsTail: -1);
+
+    /// <summary>The block at the tail.</summary>
+    public static readonly Block Tail = new(
+        "tail_block", "tail block", "mahogany_true", width: (20, 200, 35, 100, 80), length: (5, 80, 10, 25, 18), towardsTail: 1);
+
+    private readonly int _towardsTail;
+
+    private Block(
+        string key,
+        string name,
+        string wood,
+        (double Low, double High, double UsualLow, double UsualHigh, double Fallback) width,
+        (double Low, double High, double UsualLow, double UsualHigh, double Fallback) length,
+        int towardsTail)
+    {
+        (Name, _towardsTail) = (name, towardsTail);
+        Section = Section.Always(key, $"the {name}");
+        Stock = new Stock(Section, wood, Sawing.Unknown);
+        Grain = Stock.GrainParameter(Section, GrainChoice.Upright);
+        Width = Parameter.Length(
+            Section, "width", "width across the body", (width.Low, width.High), (width.UsualLow, width.UsualHigh), width.Fallback);
+        Length = Parameter.Length(
+            Section, "length", "from the inside of the sides along the body", (length.Low, length.High), (length.UsualLow, length.UsualHigh), length.Fallback);
+        Depth = Parameter.Length(Section, "depth", "depth through the rim", possible: (15, 150), usual: (60, 126), fallback: 95);
+    }
+
+    /// <summary>The member's name.</summary>
+    public string Name { get; }
+
+    /// <summary>The section.</summary>
+    public Section Section { get; }
+
+    /// <summary>Wood and sawing.</summary>
+    public Stock Stock { get; }
+
+    /// <summary>How the grain lies.</summary>
+    public Parameter<GrainChoice> Grain { get; }
+
+    /// <summary>Width across the body.</summary>
+    public Parameter<double> Width { get; }
+
+    /// <summary>Length along the body.</summary>
+    public Parameter<double> Length { get; }
+
+    /// <summary>Depth through the rim.</summary>
+    public Parameter<double> Depth { get; }
+
+    /// <summary>All of them.</summary>
+    public IEnumerable<Parameter> All => [.. Stock.All, Grain, Width, Length, Depth];
+
+    /// <summary>Name of the edge across the body that faces the sound chamber.</summary>
+    public const string FaceEdge = "face";
+
+    /// <summary>The line of the block's face, y in layout coordinates, mm.</summary>
+    public double FaceY(Design design, Contour insideOfSides)
+    {
+        var end = _towardsTail < 0 ? insideOfSides.Bounds.Max.Y : insideOfSides.Bounds.Min.Y;
+        return end + (_towardsTail * design[Length].Value);
+    }
+
+    internal void Build(Bench bench, Contour insideOfSides)
+    {
+        var design = bench.Design;
+        var section = design.In(Section);
+        var face = new Point2(0, FaceY(design, insideOfSides));
+        var toFace = Vec2.UnitY * _towardsTail;
+        var (left, right) = _towardsTail < 0 ? ("treble side", "bass side") : ("bass side", "treble side");
+        var footprint = Strip.Parallel(
+            face - toFace,
+            toFace,
+            section[Width].Value,
+            left,
+            right,
+            new StripEnd(insideOfSides, "rim"),
+            new StripEnd(Strip.Square(face, toFace), FaceEdge));
+        var (lie, grain) = Stock.Lying(section.Get(Grain).Value);
+        bench.AddOrMisfit(footprint, Name, section[Width].Place, region => new Member
+        {
+            Name = Name,
+            Kind = MemberKind.Block,
+            Face = TopFace.Inside,
+            Footprint = region,
+            ThicknessMm = section[Depth].Value,
+            Material = Stock.Read(section, lie),
+            Grain = grain,
+            UngluedEdges = ["rim"],
+            Places = [section[Width].Place, section[Length].Place, section.Get(Grain).Place, section.Get(Stock.Sawing).Place],
+        });
+    }
+}

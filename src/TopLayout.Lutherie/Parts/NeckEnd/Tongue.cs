@@ -1,0 +1,126 @@
+using TopLayout.Geometry;
+using TopLayout.Lutherie.Designs;
+using TopLayout.Lutherie.Findings;
+using TopLayout.Lutherie.Woods;
+
+namespace TopLayout.Lutherie.Parts;
+
+/// <summary>The outline a tongue may have.</summary>
+public enum TongueShape
+{
+    /// <summary>Flanks at an angle, hollow root, round tip.</summary>
+    Tapered,
+
+    /// <summary>Sides along the centre line, square end.</summary>
+    Straight,
+}
+
+/// <summary>The tongue: the neck block's extension under the fretboard.</summary>
+public static class Tongue
+{
+    /// <summary>The member's name.</summary>
+    public const string Name = "tongue";
+
+    /// <summary>The section.</summary>
+    public static readonly Section Section = Section.Optional("tongue", "the neck block's extension under the fretboard");
+
+    /// <summary>Which outline.</summary>
+    public static readonly Parameter<TongueShape> Shape = Parameter.Choice(
+        Section, "shape", "tapered with a round tip, or straight", TongueShape.Tapered, ("tapered", TongueShape.Tapered), ("straight", TongueShape.Straight));
+
+    /// <summary>Width at the root.</summary>
+    public static readonly Parameter<double> RootWidth = Parameter.Length(
+        Section, "root_width", "width where the sides meet the block's face, the hollows left out", possible: (8, 160), usual: (30, 90), fallback: 50);
+
+    /// <summary>Length from the block's face.</summary>
+    public static readonly Parameter<double> Length = Parameter.Length(
+        Section, "length", "from the block's face to the tip", possible: (5, 200), usual: (15, 80), fallback: 40);
+
+    /// <summary>Least angle of any edge to the centre line.</summary>
+    public static readonly Parameter<Angle> EdgeAngle = Parameter.Angle(
+        Section, "edge_angle", "least angle between any edge of a tapered tongue and the centre line", possible: (1, 60), usual: (12, 30), fallback: 15);
+
+    /// <summary>Hollow at the root.</summary>
+    public static readonly Parameter<double> RootHollow = Parameter.Length(
+        Section, "root_hollow", "radius of the hollow at each side of a tapered tongue's root", possible: (0, 40), usual: (3, 12), fallback: 6);
+
+    /// <summary>Thickness.</summary>
+    public static readonly Parameter<double> Thickness = Parameter.Length(
+        Section, "thickness", "thickness", possible: (1, 40), usual: (4, 15), fallback: 8);
+
+    /// <summary>Wood, when it is not the block's.</summary>
+    public static readonly OptionalParameter<string> Wood = Parameter.WoodKey(
+        Section, "wood", "wood, a key of the wood table; the block's when left out", () => WoodTable.Keys).Optional();
+
+    /// <summary>How the grain lies.</summary>
+    public static readonly Parameter<GrainChoice> Grain = Stock.GrainParameter(Section, GrainChoice.Along);
+
+    /// <summary>How it is sawn.</summary>
+    public static readonly Parameter<Sawing> Sawing = Stock.SawingParameter(Section, Woods.Sawing.Unknown);
+
+    /// <summary>All of them.</summary>
+    public static IEnumerable<Parameter> All => [Shape, RootWidth, Length, EdgeAngle, RootHollow, Thickness, Wood, Grain, Sawing];
+
+    /// <summary>The tapered outline as read.</summary>
+    public static TongueRecipe Recipe(Design design) => new(
+        design[RootWidth].Value / 2, design[Length].Value, design[EdgeAngle].Value, design[RootHollow].Value);
+
+    internal static void Build(Bench bench, Contour insideOfSides)
+    {
+        var design = bench.Design;
+        if (!design.Has(Section))
+        {
+            return;
+        }
+
+        var face = Block.Neck.FaceY(design, insideOfSides);
+        var isTapered = design.Get(Shape).Value == TongueShape.Tapered;
+        var recipe = Recipe(design);
+        var rootHalf = isTapered ? recipe.FaceHalf : recipe.RootHalf;
+        if (rootHalf > (design[Block.Neck.Width].Value / 2) + Tolerances.TouchMm)
+        {
+            bench.Misfit(
+                Name,
+                $"at its root the tongue is {Say.Mm(2 * rootHalf)} wide, hollows included, and the neck block's face only {Say.Mm(design[Block.Neck.Width].Value)}",
+                "narrow `root_width` of the tongue, or widen the neck block",
+                design[RootWidth].Place,
+                design[Block.Neck.Width].Place);
+        }
+
+        if (isTapered && !recipe.HasFlank)
+        {
+            var largest = recipe.LargestFlank(2);
+            bench.Misfit(
+                Name,
+                $"a tongue {Say.Mm(2 * recipe.RootHalf)} wide and {Say.Mm(recipe.Length)} long leaves no flank at {Say.Degrees(recipe.Flank)}",
+                $"shorten it, widen its root, or set `edge_angle` to {Say.Degrees(Angle.FromDegrees(Math.Max(1, Math.Floor(largest.Degrees))))} or less",
+                design[EdgeAngle].Place,
+                design[RootWidth].Place,
+                design[Length].Place);
+            return;
+        }
+
+        bench.Add(Member(design, isTapered ? recipe.Build(face) : TongueRecipe.Straight(recipe.RootHalf, recipe.Length, face), isTapered));
+    }
+
+    private static Member Member(Design design, Region footprint, bool isTapered)
+    {
+        var section = design.In(Section);
+        var wood = section.Find(Wood)?.Value ?? design[Block.Neck.Stock.Wood].Value;
+        var (lie, grain) = Stock.Lying(section.Get(Grain).Value);
+        ReadOnlySpan<SourcePlace> first = isTapered ? [section[EdgeAngle].Place] : [section.Get(Shape).Place];
+        return new Member
+        {
+            Name = Name,
+            Kind = MemberKind.Tongue,
+            Face = TopFace.Inside,
+            Footprint = footprint,
+            ThicknessMm = section[Thickness].Value,
+            Material = new Material(WoodTable.Find(wood)!, lie, section.Get(Sawing).Value),
+            Grain = grain,
+            UngluedEdges = [TongueRecipe.Root],
+            JoinedWith = [Block.Neck.Name],
+            Places = [.. first, section[RootWidth].Place, section[Length].Place, section.Get(Grain).Place, section.Get(Sawing).Place],
+        };
+    }
+}

@@ -1,0 +1,23 @@
+using TopLayout.Lutherie.Designs;
+
+namespace TopLayout.Lutherie.Parts;
+
+/// <summary>The written list of everything a design file may say, in the order help shows it.</summary>
+public static class Parameters
+{
+    /// <summary>The table.</summary>
+    public static ParameterTable Table { get; } = new(
+        sections:
+        [
+            Scale.Section, Fretboard.Section, Outline.Section, Plate.Section, Rim.Sides, Rim.Lining, Soundhole.Section, Rosette.Section,
+            XBrace.Section, Bridge.Section, BridgePlate.Section, Block.Neck.Section, Tongue.Section, Block.Tail.Section,
+            TransverseBrace.Section, FlatBrace.Section, ToneBars.Section, SeasonSection.Section,
+        ],
+        parameters:
+        [
+            .. Identity.All, .. Scale.All, .. Fretboard.All, .. Outline.All, .. Plate.All, .. Rim.All, .. Soundhole.All, .. Rosette.All,
+            .. XBrace.All, .. Bridge.All, .. BridgePlate.All, .. Block.Neck.All, .. Tongue.All, .. Block.Tail.All,
+            .. TransverseBrace.All, .. FlatBrace.All, .. ToneBars.All, .. SeasonSection.All,
+        ],
+        groups: [Soundhole.Position]);
+}

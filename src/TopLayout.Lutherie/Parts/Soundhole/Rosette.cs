@@ -1,0 +1,74 @@
+using TopLayout.Geometry;
+using TopLayout.Lutherie.Designs;
+using TopLayout.Lutherie.Findings;
+
+namespace TopLayout.Lutherie.Parts;
+
+/// <summary>The channel for the rosette, round the hole.</summary>
+public static class Rosette
+{
+    /// <summary>The member's name.</summary>
+    public const string Name = "rosette channel";
+
+    /// <summary>The section.</summary>
+    public static readonly Section Section = Section.Optional("rosette", "the channel for the rosette, round the hole");
+
+    /// <summary>Hole edge to channel.</summary>
+    public static readonly Parameter<double> Margin = Parameter.Length(
+        Section, "margin", "from the hole's edge to the channel", possible: (0.5, 60), usual: (2, 6), fallback: 4);
+
+    /// <summary>Width.</summary>
+    public static readonly Parameter<double> Width = Parameter.Length(
+        Section, "width", "width of the channel", possible: (0.3, 60), usual: (1.5, 14), fallback: 8);
+
+    /// <summary>Depth.</summary>
+    public static readonly Parameter<double> Depth = Parameter.Length(
+        Section, "depth", "depth of the channel", possible: (0.2, 4), usual: (0.5, 1.6), fallback: 1.4);
+
+    /// <summary>All of them.</summary>
+    public static IEnumerable<Parameter> All => [Margin, Width, Depth];
+
+    internal static void Build(Bench bench, Hole hole, Contour liningLine)
+    {
+        var design = bench.Design;
+        if (!design.Has(Section))
+        {
+            return;
+        }
+
+        var inner = hole.Radius + design[Margin].Value;
+        var outer = inner + design[Width].Value;
+        if (liningLine.DistanceTo(hole.Center) <= outer)
+        {
+            bench.Misfit(
+                Name,
+                $"the channel's outer radius of {Say.Mm(outer)} reaches the linings",
+                "narrow the channel or its margin, or make the hole smaller",
+                design[Width].Place,
+                design[Margin].Place,
+                design[Soundhole.Diameter].Place);
+        }
+
+        if (design[Depth].Value >= design[Plate.Thickness].Value)
+        {
+            bench.Misfit(
+                Name,
+                $"a channel {Say.Mm(design[Depth].Value)} deep goes through a top {Say.Mm(design[Plate.Thickness].Value)} thick",
+                "make the channel shallower: a floor of 1.2 mm is usual",
+                design[Depth].Place,
+                design[Plate.Thickness].Place);
+        }
+
+        bench.Add(new Member
+        {
+            Name = Name,
+            Kind = MemberKind.Channel,
+            Face = TopFace.Outside,
+            Footprint = Region.Between(Contour.Circle(hole.Center, outer, "outer wall"), Contour.Circle(hole.Center, inner, "inner wall")),
+            ThicknessMm = design[Depth].Value,
+            Material = null,
+            Grain = Angle.Zero,
+            Places = [design[Width].Place, design[Margin].Place],
+        });
+    }
+}

@@ -1,0 +1,44 @@
+using TopLayout.Geometry;
+using TopLayout.Lutherie.Designs;
+using TopLayout.Lutherie.Woods;
+
+namespace TopLayout.Lutherie.Parts;
+
+/// <summary>The top itself: wood, thickness, and how the grain of each half leans.</summary>
+public static class Plate
+{
+    /// <summary>The section.</summary>
+    public static readonly Section Section = Section.Always("top", "the plate itself");
+
+    /// <summary>Wood and sawing.</summary>
+    public static readonly Stock Stock = new(Section, "sitka_spruce", Sawing.Quarter);
+
+    /// <summary>Thickness under the braces.</summary>
+    public static readonly Parameter<double> Thickness = Parameter.Length(
+        Section, "thickness", "final thickness", possible: (1, 8), usual: (1.6, 3.3), fallback: 2.8);
+
+    /// <summary>Lean of the bass half's grain.</summary>
+    public static readonly Parameter<Angle> SkewBass = Parameter.Angle(
+        Section, "skew_bass", "lean of the bass half's grain, + outward towards the tail", possible: (-10, 10), usual: (-2, 2), fallback: 0);
+
+    /// <summary>Lean of the treble half's grain.</summary>
+    public static readonly Parameter<Angle> SkewTreble = Parameter.Angle(
+        Section, "skew_treble", "lean of the treble half's grain, + outward towards the tail", possible: (-10, 10), usual: (-2, 2), fallback: 0);
+
+    /// <summary>All of them.</summary>
+    public static IEnumerable<Parameter> All => [.. Stock.All, Thickness, SkewBass, SkewTreble];
+
+    /// <summary>The plate as read.</summary>
+    public static TopPlate Read(Design design)
+    {
+        var section = design.In(Section);
+        return new TopPlate(Stock.Read(section), section[Thickness].Value, section[SkewBass].Value, section[SkewTreble].Value);
+    }
+}
+
+/// <summary>The top: its material, its thickness, and the lean of each half's grain (+ outward towards the tail).</summary>
+/// <param name="Material">Wood and sawing; the grain lies along the centre line, but for the lean.</param>
+/// <param name="ThicknessMm">Final thickness, mm.</param>
+/// <param name="SkewBass">Lean of the half at −x.</param>
+/// <param name="SkewTreble">Lean of the half at +x.</param>
+public sealed record TopPlate(Material Material, double ThicknessMm, Angle SkewBass, Angle SkewTreble);
