@@ -21,7 +21,7 @@ internal sealed class CollectorProblems(ReadingContext context)
         var shown = ValueText.Quotable(name);
         context.Error(
             Rules.UnknownSection,
-            name,
+            shown,
             $"there is no section `{(isRepeated ? $"[[{shown}]]" : $"[{shown}]")}`",
             place,
             near is not null
@@ -32,10 +32,11 @@ internal sealed class CollectorProblems(ReadingContext context)
     public void AddUnknownKey(Section section, string key, SourcePlace place)
     {
         var name = section.IsRoot ? section.ToString() : $"`{section.Header}`";
+        var shown = ValueText.Quotable(key);
         context.Error(
             Rules.UnknownKey,
-            section.IsRoot ? key : $"{section.Key}.{key}",
-            $"{name} has no key `{ValueText.Quotable(key)}`",
+            section.IsRoot ? shown : $"{section.Key}.{shown}",
+            $"{name} has no key `{shown}`",
             place,
             KeyHint(section, key, name));
     }

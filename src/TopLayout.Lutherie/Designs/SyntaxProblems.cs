@@ -11,6 +11,7 @@ internal static partial class SyntaxProblems
 {
     private const int MostLines = 10;
     private const int LongestLine = 300;
+    private const int LongestMessage = 160;
 
     /// <summary>One finding for each of the first lines in error.</summary>
     public static void Add(IEnumerable<DiagnosticMessage> diagnostics, ReadingContext context)
@@ -100,7 +101,7 @@ internal static partial class SyntaxProblems
 
     private static string InOurStyle(string message)
     {
-        var text = ValueText.Printable(message).TrimEnd('.');
+        var text = ValueText.Cut(ValueText.Printable(message), LongestMessage).TrimEnd('.');
         return text.Length == 0 ? "the line cannot be read" : char.ToLowerInvariant(text[0]) + text[1..];
     }
 

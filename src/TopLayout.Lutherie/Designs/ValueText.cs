@@ -30,11 +30,12 @@ internal static class ValueText
     };
 
     /// <summary>Text from a file on one line, at most 40 characters, without backticks, fit to stand inside a message.</summary>
-    public static string Quotable(string text)
-    {
-        var plain = Printable(text.Replace('`', '\''));
-        return plain.EnumerateRunes().Count() <= 40 ? plain : string.Concat(plain.EnumerateRunes().Take(37)) + "...";
-    }
+    public static string Quotable(string text) => Cut(Printable(text.Replace('`', '\'')), 40);
+
+    /// <summary>The text, or its beginning and "..." when it is longer than so many characters.</summary>
+    public static string Cut(string text, int longest) => text.EnumerateRunes().Count() <= longest
+        ? text
+        : string.Concat(text.EnumerateRunes().Take(longest - 3)) + "...";
 
     /// <summary>Control characters as blanks, none at the ends.</summary>
     public static string Printable(string text) =>

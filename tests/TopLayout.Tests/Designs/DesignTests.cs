@@ -51,6 +51,8 @@ public class DesignTests
         var design = SampleTable.Design(Full);
 
         Assert.Equal(new Sourced<double>(0.25, new SourcePlace("a.toml", 9, 1, 11), IsDefault: true), design[SampleTable.Position]);
+        Assert.Equal(new SourcePlace("a.toml", 9, 1, 11), design.PlaceOf(SampleTable.Position));
+        Assert.Equal(new SourcePlace("a.toml", 10, 12, 6), design.PlaceOf(SampleTable.Diameter));
         Assert.Equal(new Sourced<double>(50, new SourcePlace("a.toml", 1, 1, 0), IsDefault: true), design[SampleTable.Humidity]);
     }
 

@@ -31,6 +31,15 @@ public class SyntaxTests
     }
 
     [Fact]
+    public void Read_AnyLengthOfNonsense_PrintsAShortMessage()
+    {
+        var nines = new string('9', 100_000);
+        string[] texts = [$"{nines} = 1\n", $"[{nines}]\n", $"a = {nines}\n", $"{SampleTable.Least}name = \"{nines}\"\n", $"scale.length = \"{nines}\"\n"];
+
+        Assert.All(texts, text => Assert.InRange(SampleTable.Printed(SampleTable.Read(text)).Length, 50, 700));
+    }
+
+    [Fact]
     public void Read_ManySyntaxErrors_NamesTheFirstTenLines() =>
         Assert.Equal(10, SampleTable.Read(string.Concat(Enumerable.Repeat("foo bar\n", 500))).Findings.Length);
 
