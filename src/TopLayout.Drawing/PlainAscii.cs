@@ -14,7 +14,7 @@ public static class PlainAscii
 
     private static readonly FrozenDictionary<char, string> Signs = new (char Sign, string Spelling)[]
     {
-        ('°', " deg"), ('±', "+/-"), ('Ø', "dia "), ('ø', "dia "), ('×', "x"), ('÷', "/"), ('·', "*"), ('µ', "u"),
+        ('°', " deg"), ('±', "+/-"), ('Ø', "dia "), ('⌀', "dia "), ('ø', "o"), ('×', "x"), ('÷', "/"), ('·', "*"), ('µ', "u"),
         ('½', " 1/2"), ('¼', " 1/4"), ('¾', " 3/4"), ('²', "2"), ('³', "3"), ('→', "->"), ('←', "<-"), ('Λ', "Lambda"),
         ('λ', "lambda"), ('θ', "theta"), ('Δ', "delta"), ('≤', "<="), ('≥', ">="), ('≈', "~"), ('–', "-"), ('—', "-"),
         ('−', "-"), ('…', "..."), ('‘', "'"), ('’', "'"), ('“', "\""), ('”', "\""), ('′', "'"), ('″', "\""), ('\u00a0', " "),
@@ -26,9 +26,10 @@ public static class PlainAscii
     public static string Of(string text)
     {
         var plain = new StringBuilder(text.Length);
-        foreach (var c in text)
+        foreach (var (index, c) in text.Index())
         {
-            foreach (var p in Spelled(c))
+            var letterFollows = index + 1 < text.Length && char.IsLetter(text[index + 1]);
+            foreach (var p in c == 'Ø' && letterFollows ? "O" : Spelled(c))
             {
                 if (p != ' ' || (plain.Length > 0 && plain[^1] != ' '))
                 {
