@@ -12,7 +12,7 @@ public static class Lettering
     private const double GridPerHeight = 100;
 
     /// <summary>True when the alphabet has the character.</summary>
-    public static bool Has(char character) => Alphabet.Glyphs.ContainsKey(character);
+    public static bool Has(char character) => Alphabet.Find(character) is not null;
 
     /// <summary>
     /// The box round the letters of a text written from the origin to the right, mm: in x the room it takes on its line, in y the
@@ -56,7 +56,7 @@ public static class Lettering
         return turn with { Shift = anchor - new Point2(0, 0) - turn.Apply(new Vec2(back, 0)) };
     }
 
-    private static Glyph GlyphOf(char character) => Alphabet.Glyphs.GetValueOrDefault(character, Alphabet.Missing);
+    private static Glyph GlyphOf(char character) => Alphabet.Find(character) ?? Alphabet.Missing;
 
     private static Contour Written(Contour stroke, double shift, double scale, Placement placement) => new(
         stroke.Vertices.Select(v => v with { Position = placement.Apply(new Point2((v.Position.X + shift) * scale, v.Position.Y * scale)) }),

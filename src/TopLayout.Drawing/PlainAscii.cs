@@ -1,3 +1,4 @@
+using System.Collections.Frozen;
 using System.Text;
 
 namespace TopLayout.Drawing;
@@ -11,23 +12,24 @@ public static class PlainAscii
         "AaAaAaCcCcCcCcDdDdEeEeEeEeEeGgGgGgGgHhHhIiIiIiIiIi  JjKk LlLlLlL" +
         "lLlNnNnNn   OoOoOo  RrRrRrSsSsSsSsTtTtTtUuUuUuUuUuUuWwYyYZzZzZzs";
 
-    private static readonly Dictionary<char, string> Signs = new()
+    private static readonly FrozenDictionary<char, string> Signs = new (char Sign, string Spelling)[]
     {
-        ['°'] = " deg", ['±'] = "+/-", ['Ø'] = "dia ", ['ø'] = "dia ", ['×'] = "x", ['÷'] = "/", ['·'] = "*", ['µ'] = "u",
-        ['½'] = " 1/2", ['¼'] = " 1/4", ['¾'] = " 3/4", ['²'] = "2", ['³'] = "3", ['→'] = "->", ['←'] = "<-", ['Λ'] = "Lambda", ['λ'] = "lambda",
-        ['θ'] = "theta", ['Δ'] = "delta", ['≤'] = "<=", ['≥'] = ">=", ['≈'] = "~", ['–'] = "-", ['—'] = "-", ['−'] = "-", ['…'] = "...",
-        ['‘'] = "'", ['’'] = "'", ['“'] = "\"", ['”'] = "\"", ['′'] = "'", ['″'] = "\"", ['\u00a0'] = " ", ['\u202f'] = " ",
-        ['Æ'] = "AE", ['æ'] = "ae", ['Œ'] = "OE", ['œ'] = "oe", ['ß'] = "ss", ['Ð'] = "D", ['ð'] = "d", ['Þ'] = "Th", ['þ'] = "th",
-        ['Ĳ'] = "IJ", ['ĳ'] = "ij", ['ĸ'] = "k", ['Ŋ'] = "N", ['ŋ'] = "n", ['ŉ'] = "n",
-    };
+        ('°', " deg"), ('±', "+/-"), ('Ø', "dia "), ('⌀', "dia "), ('ø', "o"), ('×', "x"), ('÷', "/"), ('·', "*"), ('µ', "u"),
+        ('½', " 1/2"), ('¼', " 1/4"), ('¾', " 3/4"), ('²', "2"), ('³', "3"), ('→', "->"), ('←', "<-"), ('Λ', "Lambda"),
+        ('λ', "lambda"), ('θ', "theta"), ('Δ', "delta"), ('≤', "<="), ('≥', ">="), ('≈', "~"), ('–', "-"), ('—', "-"),
+        ('−', "-"), ('…', "..."), ('‘', "'"), ('’', "'"), ('“', "\""), ('”', "\""), ('′', "'"), ('″', "\""), ('\u00a0', " "),
+        ('\u202f', " "), ('Æ', "AE"), ('æ', "ae"), ('Œ', "OE"), ('œ', "oe"), ('ß', "ss"), ('Ð', "D"), ('ð', "d"), ('Þ', "Th"),
+        ('þ', "th"), ('Ĳ', "IJ"), ('ĳ', "ij"), ('ĸ', "k"), ('Ŋ', "N"), ('ŋ', "n"), ('ŉ', "n"),
+    }.ToFrozenDictionary(s => s.Sign, s => s.Spelling);
 
     /// <summary>The text in printable ASCII, runs of blanks made one; a sign without a spelling becomes '?'.</summary>
     public static string Of(string text)
     {
         var plain = new StringBuilder(text.Length);
-        foreach (var c in text)
+        foreach (var (index, c) in text.Index())
         {
-            foreach (var p in Spelled(c))
+            var letterFollows = index + 1 < text.Length && char.IsLetter(text[index + 1]);
+            foreach (var p in c == 'Ø' && letterFollows ? "O" : Spelled(c))
             {
                 if (p != ' ' || (plain.Length > 0 && plain[^1] != ' '))
                 {

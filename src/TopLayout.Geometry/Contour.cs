@@ -4,7 +4,8 @@ namespace TopLayout.Geometry;
 
 /// <summary>
 /// A chain of lines and circular arcs, open or closed, as vertices with bulges: a gap between neighbours cannot be written.
-/// Mm, y up. A closed contour does not repeat its first vertex. Two contours are equal when their vertices are, one by one.
+/// Mm, y up. A closed contour does not repeat its first vertex. Two contours are equal when their vertices are, one by one. An arc
+/// flatter than <see cref="Tolerances.FlatSagittaMm"/> is made a line: its centre would lie too far off to be computed with.
 /// </summary>
 public sealed partial class Contour : IEquatable<Contour>
 {
@@ -29,6 +30,7 @@ public sealed partial class Contour : IEquatable<Contour>
             }
         }
 
+        Vertices = [.. Vertices.Select((v, i) => IsFlat(v, Vertices[(i + 1) % Vertices.Length]) ? v with { Bulge = 0 } : v)];
         var count = isClosed ? Vertices.Length : Vertices.Length - 1;
         _segments = [.. Enumerable.Range(0, count).Select(i =>
             new Segment(Vertices[i].Position, Vertices[(i + 1) % Vertices.Length].Position, Vertices[i].Bulge, Vertices[i].Label))];
@@ -138,6 +140,10 @@ public sealed partial class Contour : IEquatable<Contour>
 
         return _segments[^1].End;
     }
+
+    // The sagitta of a chord d with bulge b is d|b|/2.
+    private static bool IsFlat(Vertex from, Vertex to) =>
+        from.Bulge != 0 && Math.Abs(from.Bulge) * from.Position.DistanceTo(to.Position) / 2 < Tolerances.FlatSagittaMm;
 
     /// <inheritdoc/>
     public bool Equals(Contour? other) => other is not null && IsClosed == other.IsClosed && Vertices.SequenceEqual(other.Vertices);

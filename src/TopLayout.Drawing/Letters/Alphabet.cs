@@ -13,8 +13,18 @@ internal static class Alphabet
     /// <summary>Stands for a character that is not in the alphabet: a box.</summary>
     public static readonly Glyph Missing = Glyph.Spaced(StrokeNotation.Read("0,0 60,0 60,100 0,100 0,0"));
 
-    /// <summary>The glyphs by character.</summary>
-    public static readonly FrozenDictionary<char, Glyph> Glyphs = All().ToFrozenDictionary();
+    private static readonly FrozenDictionary<char, Glyph> Glyphs = All().ToFrozenDictionary();
+
+    /// <summary>The glyph of a character, or of the one it is written like; null when the alphabet has neither.</summary>
+    public static Glyph? Find(char character) => Glyphs.GetValueOrDefault(character switch
+    {
+        '\u00a0' or '\u202f' => ' ',
+        '‘' or '’' or '′' => '\'',
+        '“' or '”' or '″' => '"',
+        '—' => '–',
+        '⌀' => 'Ø',
+        _ => character,
+    });
 
     private static IEnumerable<KeyValuePair<char, Glyph>> All()
     {
@@ -33,6 +43,25 @@ internal static class Alphabet
         {
             yield return new(character, Glyph.Spaced(Fraction(top, bottom)));
         }
+
+        foreach (var (character, figure) in ((char, char)[])[('²', '2'), ('³', '3')])
+        {
+            yield return new(character, Glyph.Spaced(Small(figure, new Vec2(0, 45))));
+        }
+
+        foreach (var (character, plain, mark) in Accents.All())
+        {
+            yield return new(character, Accented(plain, mark));
+        }
+    }
+
+    // The mark stands over the middle of the letter and takes no room of its own.
+    private static Glyph Accented(char plain, string mark)
+    {
+        var capital = Strokes.Capitals.TryGetValue(plain, out var notation);
+        var letter = Glyph.Spaced(StrokeNotation.Read(capital ? notation! : Strokes.SmallLetters[plain == 'i' ? 'ı' : plain]));
+        var lift = Placement.Moved(letter.Ink.Center.X, capital ? Accents.CapitalLift : 0);
+        return new Glyph([.. letter.Strokes, .. StrokeNotation.Read(mark).Select(s => s.Placed(lift))], letter.Left, letter.Advance);
     }
 
     private static IEnumerable<Contour> Fraction(char top, char bottom) =>

@@ -8,7 +8,7 @@ namespace TopLayout.Drawing.Letters;
 /// </summary>
 internal static class SideMargins
 {
-    private const double Straight = 14;
+    private const double Straight = 15;
     private const double Least = 4;
     private const double ShareOfHollow = 0.5;
     private const double DeepestHollow = 30;

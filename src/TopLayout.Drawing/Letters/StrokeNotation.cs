@@ -51,14 +51,15 @@ internal static class StrokeNotation
                 return [Smooth(from, Node(node[1..]), before[^1].TangentAt(1))];
             case '@':
                 var colon = node.IndexOf(':', StringComparison.Ordinal);
-                return [new Segment(from, Node(node[(colon + 1)..]), Trig.Tan(Angle.FromDegrees(Number(node[1..colon]) / 4)))];
+                return [new Segment(from, Node(node[(colon + 1)..]), BulgeOf(Number(node[1..colon])))];
             default:
                 return [new Segment(from, Node(node))];
         }
     }
 
-    // Both arcs of a quarter oval turn 45°. With the reach a along the first tangent and b along the last,
-    // a = r·sin45 + q·(1−cos45) and b = r·(1−cos45) + q·sin45; the joint lies at (r·sin45, r·(1−cos45)).
+    // A quarter oval of two arcs: the flat one turns 30°, the round one 60°, which gives fuller ends than an ellipse. A first arc of
+    // radius p turns by t, a second of radius q by the rest of 90°; the reach a along the first tangent is p·sin t + q·(1 − sin t),
+    // the reach b along the last p·(1 − cos t) + q·cos t, the joint lies at (p·sin t, p·(1 − cos t)).
     private static Segment[] Quarter(Point2 from, Point2 to, bool left)
     {
         var d = to - from;
@@ -68,15 +69,17 @@ internal static class StrokeNotation
         var side = left ? 1 : -1;
         if (a == b)
         {
-            return [new Segment(from, to, side * Trig.Tan(Angle.FromDegrees(22.5)))];
+            return [new Segment(from, to, side * BulgeOf(90))];
         }
 
-        var (s, c) = (Trig.Sin(Angle.FromDegrees(45)), 1 - Trig.Cos(Angle.FromDegrees(45)));
-        var r = ((a * s) - (b * c)) / ((s * s) - (c * c));
-        var joint = from + (u.Unit * (r * s)) + (v.Unit * (r * c));
-        var bulge = side * Trig.Tan(Angle.FromDegrees(11.25));
-        return [new Segment(from, joint, bulge), new Segment(joint, to, bulge)];
+        var turn = a > b ? 30 : 60;
+        var (s, c) = (Trig.Sin(Angle.FromDegrees(turn)), Trig.Cos(Angle.FromDegrees(turn)));
+        var p = ((a * c) - (b * (1 - s))) / ((s * c) - ((1 - s) * (1 - c)));
+        var joint = from + (u.Unit * (p * s)) + (v.Unit * (p * (1 - c)));
+        return [new Segment(from, joint, side * BulgeOf(turn)), new Segment(joint, to, side * BulgeOf(90 - turn))];
     }
+
+    private static double BulgeOf(double degrees) => Trig.Tan(Angle.FromDegrees(degrees / 4));
 
     // An arc turns by twice the angle between its first tangent and its chord.
     private static Segment Smooth(Point2 from, Point2 to, Vec2 tangent) => new(from, to, Trig.Tan(Trig.Turn(tangent, to - from) / 2));

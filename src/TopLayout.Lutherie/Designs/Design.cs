@@ -60,6 +60,9 @@ public sealed class Design
     /// <summary>The header of the (first) section of that kind; the file's first line when there is none.</summary>
     public SourcePlace PlaceOf(Section section) => Each(section) is [var first, ..] ? first.Place : _start;
 
+    /// <summary>Where a parameter of a section that stands once is set: its value, or the section's header when it is not written.</summary>
+    public SourcePlace PlaceOf(Parameter parameter) => In(parameter.Section).PlaceOf(parameter);
+
     /// <summary><see cref="Resolved"/> as lines ending in a line feed: what a hash of the design is taken over.</summary>
     public string ResolvedText() => string.Concat(Resolved.Select(line => line + "\n"));
 }

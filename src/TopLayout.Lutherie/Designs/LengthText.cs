@@ -9,12 +9,14 @@ public static partial class LengthText
     /// <summary>One inch in mm, exactly.</summary>
     public const double MillimetresPerInch = 25.4;
 
+    private const int Longest = 60;
+
     /// <summary>Reads a length. Gives its mm, or what is wrong with the text.</summary>
     public static bool TryRead(string text, out double millimetres, out string? problem)
     {
         millimetres = 0;
         problem = null;
-        var match = Shape().Match(text.Trim());
+        var match = Shape().Match(text.Length > Longest ? "" : text.Trim());
         if (!match.Success)
         {
             problem = NumberInside().IsMatch(text) ? "is not a number and a unit" : "has no number";
@@ -33,7 +35,8 @@ public static partial class LengthText
             return false;
         }
 
-        millimetres = match.Groups["sign"].Value is "-" or "−" ? -amount * size : amount * size;
+        var sign = match.Groups["sign"].Value is "-" or "−" ? -1 : 1;
+        millimetres = Converted(sign * amount, size);
         return true;
     }
 
@@ -48,6 +51,9 @@ public static partial class LengthText
 
     /// <summary>"mm" or "in".</summary>
     internal static string Symbol(LengthUnit unit) => unit == LengthUnit.Inch ? "in" : "mm";
+
+    /// <summary>So many of a unit in mm, to nine decimals, so that 4 5/16 in and 109.5375 mm are the same number.</summary>
+    internal static double Converted(double amount, double size) => size == 1 ? amount : Math.Round(amount * size, 9);
 
     private static double? UnitSize(string unit) => unit.ToLowerInvariant() switch
     {
@@ -72,8 +78,14 @@ public static partial class LengthText
     private static double Parse(string digits) =>
         digits.Length == 0 ? 0 : double.Parse(digits, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture);
 
-    // A decimal number, or a fraction, or a whole number and a fraction with a blank or a hyphen between; then the unit.
-    [GeneratedRegex(@"^(?<sign>[-+−]?)\s*(?:(?<whole>[0-9]+)(?:\s+|\s*-\s*)(?<over>[0-9]+)\s*/\s*(?<under>[0-9]+)|(?<over>[0-9]+)\s*/\s*(?<under>[0-9]+)|(?<whole>[0-9]+(?:\.[0-9]+)?|\.[0-9]+))\s*(?<unit>[^0-9\s./,-][^0-9/]*)?$", RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture, 1000)]
+    // A whole number and a fraction with a blank or a hyphen between, or a fraction, or a decimal number; then the unit.
+    [GeneratedRegex(
+        @"^(?<sign>[-+−]?)\s*" +
+        @"(?:(?<whole>[0-9]+)(?:\s+|\s*-\s*)(?<over>[0-9]+)\s*/\s*(?<under>[0-9]+)" +
+        @"|(?<over>[0-9]+)\s*/\s*(?<under>[0-9]+)" +
+        @"|(?<whole>[0-9]+(?:\.[0-9]+)?|\.[0-9]+))" +
+        @"\s*(?<unit>[^0-9\s./,-][^0-9/]*)?$",
+        RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture)]
     private static partial Regex Shape();
 
     [GeneratedRegex("[0-9]", RegexOptions.CultureInvariant)]

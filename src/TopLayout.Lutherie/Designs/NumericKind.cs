@@ -1,21 +1,27 @@
+using Bounds = (double Low, double High);
+
 namespace TopLayout.Lutherie.Designs;
 
 /// <summary>A number with a possible range, and perhaps a usual one: lengths, angles, fractions, percentages, temperatures, counts.</summary>
 internal sealed class NumericKind<T>(
-    ParameterKind kind, (double Low, double High) possible, (double Low, double High)? usual, Func<double, T> make, Func<T, double> unmake) : ValueKind<T>
+    ParameterKind kind, Bounds possible, Bounds? usual, Func<double, T> make, Func<T, double> unmake) : ValueKind<T>
     where T : notnull
 {
     public override ParameterKind Kind => kind;
 
-    public override (double Low, double High)? Possible => possible;
+    public override Bounds? Possible => possible;
 
-    public override (double Low, double High)? Usual => usual;
+    public override Bounds? Usual => usual;
 
     public override string AllowedText(LengthUnit unit) => Quantity.Range(kind, possible, unit);
 
     public override string? UsualText(LengthUnit unit) => usual is { } range ? Quantity.Range(kind, range, unit) : null;
 
-    public override T Example(LengthUnit unit) => make(Quantity.Between(kind, usual ?? possible, unit));
+    public override T Example(LengthUnit unit) => make(Quantity.Between(kind, usual ?? possible, usual ?? possible, unit, decimals: 0));
+
+    public override T Rounded(T value, LengthUnit unit) => kind == ParameterKind.Length && unit == LengthUnit.Inch
+        ? make(Quantity.Between(kind, (unmake(value), unmake(value)), possible, unit, decimals: 2))
+        : value;
 
     public override string Shown(T value, LengthUnit unit) => Quantity.Shown(kind, unmake(value), unit);
 

@@ -1,3 +1,5 @@
+using Bounds = (double Low, double High);
+
 
 namespace TopLayout.Lutherie.Designs;
 
@@ -6,28 +8,28 @@ public abstract partial class Parameter
 {
     /// <summary>A length; possible, usual and fallback in mm.</summary>
     public static Parameter<double> Length(
-        Section section, string key, string meaning, (double Low, double High) possible, (double Low, double High)? usual = null, double? fallback = null) =>
+        Section section, string key, string meaning, Bounds possible, Bounds? usual = null, double? fallback = null) =>
         Plain(ParameterKind.Length, section, key, meaning, possible, usual, fallback);
 
     /// <summary>An angle; possible, usual and fallback in degrees.</summary>
     public static Parameter<Geometry.Angle> Angle(
-        Section section, string key, string meaning, (double Low, double High) possible, (double Low, double High)? usual = null, double? fallback = null) =>
+        Section section, string key, string meaning, Bounds possible, Bounds? usual = null, double? fallback = null) =>
         new(section, key, meaning, new NumericKind<Geometry.Angle>(ParameterKind.Angle, possible, usual, Geometry.Angle.FromDegrees, a => a.Degrees),
             (Geometry.Angle.FromDegrees(fallback ?? 0), fallback.HasValue));
 
     /// <summary>A bare number, such as a fraction.</summary>
     public static Parameter<double> Number(
-        Section section, string key, string meaning, (double Low, double High) possible, (double Low, double High)? usual = null, double? fallback = null) =>
+        Section section, string key, string meaning, Bounds possible, Bounds? usual = null, double? fallback = null) =>
         Plain(ParameterKind.Number, section, key, meaning, possible, usual, fallback);
 
     /// <summary>A percentage; 45 means 45 %.</summary>
     public static Parameter<double> Percent(
-        Section section, string key, string meaning, (double Low, double High) possible, (double Low, double High)? usual = null, double? fallback = null) =>
+        Section section, string key, string meaning, Bounds possible, Bounds? usual = null, double? fallback = null) =>
         Plain(ParameterKind.Percent, section, key, meaning, possible, usual, fallback);
 
     /// <summary>A temperature in °C.</summary>
     public static Parameter<double> Temperature(
-        Section section, string key, string meaning, (double Low, double High) possible, (double Low, double High)? usual = null, double? fallback = null) =>
+        Section section, string key, string meaning, Bounds possible, Bounds? usual = null, double? fallback = null) =>
         Plain(ParameterKind.Temperature, section, key, meaning, possible, usual, fallback);
 
     /// <summary>A whole number.</summary>
@@ -61,7 +63,7 @@ public abstract partial class Parameter
         new(section, key, meaning, new WoodKind(known, definedBy), (fallback ?? "", fallback is not null));
 
     private static Parameter<double> Plain(
-        ParameterKind kind, Section section, string key, string meaning, (double, double) possible, (double, double)? usual, double? fallback) =>
+        ParameterKind kind, Section section, string key, string meaning, Bounds possible, Bounds? usual, double? fallback) =>
         new(section, key, meaning, new NumericKind<double>(kind, possible, usual, value => value, value => value),
             (fallback ?? 0, fallback.HasValue));
 }

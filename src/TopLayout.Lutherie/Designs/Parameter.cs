@@ -91,6 +91,13 @@ public abstract partial class Parameter
     /// <summary>A line a user could add, as in <c>diameter = 98</c>: the default, or else a usual value.</summary>
     public abstract string ExampleLine(LengthUnit unit = LengthUnit.Millimetre);
 
+    /// <summary>The example line of a length as text with its unit.</summary>
+    internal string ExampleLineWithUnit(LengthUnit unit)
+    {
+        var parts = ExampleLine(unit).Split(" = ", 2);
+        return $"{Key} = {ValueText.Quoted($"{parts[1]} {LengthText.Symbol(unit)}")}";
+    }
+
     /// <summary>The path.</summary>
     public override string ToString() => Path;
 

@@ -37,7 +37,7 @@ public sealed class Parameter<T> : Parameter
 
     /// <inheritdoc/>
     public override string ExampleLine(LengthUnit unit = LengthUnit.Millimetre) =>
-        _kind.Line(Key, _default.Exists ? _default.Value : _kind.Example(unit), unit);
+        _kind.Line(Key, _default.Exists ? _kind.Rounded(_default.Value, unit) : _kind.Example(unit), unit);
 
     internal override Bound? Read(RawEntry entry, ReadingContext context) => _kind.Bind(this, entry, context);
 

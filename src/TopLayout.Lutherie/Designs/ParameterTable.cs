@@ -17,6 +17,7 @@ public sealed class ParameterTable
         Groups = [.. groups ?? []];
         Demand(Sections.Select(s => s.Key).Distinct(StringComparer.Ordinal).Count() == Sections.Length, "a section stands twice");
         Demand(Parameters.Select(p => p.Path).Distinct(StringComparer.Ordinal).Count() == Parameters.Length, "a key stands twice");
+        Demand(!Parameters.Any(p => Sections.Any(s => s.Key == p.Path)), "a key and a section have the same name");
         Demand(Parameters.All(p => Sections.Contains(p.Section)), "a parameter's section is not listed");
         Demand(Groups.SelectMany(g => g.Members).All(Parameters.Contains), "a group's member is not listed");
     }

@@ -1,19 +1,29 @@
+using Bounds = (double Low, double High);
+
 namespace TopLayout.Lutherie.Designs;
 
 /// <summary>Numbers of the several kinds with their units, as messages and files show them.</summary>
 internal static class Quantity
 {
-    public static bool Holds((double Low, double High) range, double value) => value >= range.Low && value <= range.High;
+    public static bool Holds(Bounds range, double value) => value >= range.Low && value <= range.High;
 
     /// <summary>"98 mm", "3.86 in", "12°", "45 %".</summary>
     public static string Shown(ParameterKind kind, double value, LengthUnit unit) => Amount(kind, value, unit, 4) + Suffix(kind, unit);
+
+    /// <summary>The same, with more decimals when rounding would move an impossible value into its range.</summary>
+    public static string Shown(ParameterKind kind, double value, LengthUnit unit, Bounds range)
+    {
+        var size = Size(kind, unit);
+        var hides = !Holds(range, value) && Holds(range, Math.Round(value / size, 4) * size);
+        return Amount(kind, value, unit, hides ? 15 : 4) + Suffix(kind, unit);
+    }
 
     /// <summary>The bare number in the file's unit.</summary>
     public static string Amount(ParameterKind kind, double value, LengthUnit unit, int decimals) =>
         ValueText.Number(value / Size(kind, unit), decimals);
 
     /// <summary>"from 10 to 200 mm"; inches are rounded to thousandths, inwards, so that both ends are allowed.</summary>
-    public static string Range(ParameterKind kind, (double Low, double High) range, LengthUnit unit)
+    public static string Range(ParameterKind kind, Bounds range, LengthUnit unit)
     {
         var size = Size(kind, unit);
         var low = size == 1 ? range.Low : Math.Ceiling(Math.Round(range.Low / size * 1000, 6)) / 1000;
@@ -21,13 +31,13 @@ internal static class Quantity
         return $"from {ValueText.Number(low, 4)} to {ValueText.Number(high, 4)}{Suffix(kind, unit)}";
     }
 
-    /// <summary>A round value near the middle of a range.</summary>
-    public static double Between(ParameterKind kind, (double Low, double High) range, LengthUnit unit)
+    /// <summary>A value near the middle of a stretch with as few decimals as keep it legal, but at least so many.</summary>
+    public static double Between(ParameterKind kind, Bounds stretch, Bounds legal, LengthUnit unit, int decimals)
     {
         var size = Size(kind, unit);
-        var middle = (range.Low + range.High) / 2 / size;
-        var rounded = Enumerable.Range(0, 6).Select(digits => Math.Round(middle, digits) * size).FirstOrDefault(value => Holds(range, value), middle * size);
-        return kind == ParameterKind.Count ? Math.Floor((range.Low + range.High) / 2) : rounded;
+        var middle = (stretch.Low + stretch.High) / 2 / size;
+        var rounded = Enumerable.Range(decimals, 6).Select(digits => Math.Round(middle, digits) * size);
+        return kind == ParameterKind.Count ? Math.Floor(middle) : rounded.FirstOrDefault(value => Holds(legal, value), middle * size);
     }
 
     private static double Size(ParameterKind kind, LengthUnit unit) => kind == ParameterKind.Length ? LengthText.Size(unit) : 1;

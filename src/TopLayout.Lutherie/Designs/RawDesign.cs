@@ -11,12 +11,19 @@ namespace TopLayout.Lutherie.Designs;
 internal sealed record RawEntry(string Key, SourcePlace KeyPlace, ValueSyntax Value, SourcePlace Place);
 
 /// <summary>One section of the table as written, with its entries in file order.</summary>
-internal sealed class RawSection(Section section, SourcePlace header)
+internal sealed class RawSection(Section section, SourcePlace header, bool isWritten)
 {
     public Section Section { get; } = section;
 
-    /// <summary>The header; the key of an inline table; the first dotted key; the file's first line for the root.</summary>
+    /// <summary>The header; the key of an inline table; the first dotted key; the file's first line for the root or when not written.</summary>
     public SourcePlace Header { get; } = header;
 
+    public bool IsWritten { get; } = isWritten;
+
+    /// <summary>Opened by a dotted key such as <c>soundhole.diameter</c>, so that further dotted keys may add to it.</summary>
+    public bool IsDotted { get; init; }
+
     public List<RawEntry> Entries { get; } = [];
+
+    public RawEntry? Entry(string key) => Entries.FirstOrDefault(e => e.Key == key);
 }

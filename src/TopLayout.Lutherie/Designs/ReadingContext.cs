@@ -33,6 +33,13 @@ internal sealed class ReadingContext(ParameterTable table, SourceText source)
         entry.Place,
         $"write for example `{example}`");
 
+    public void SectionForValue(Parameter parameter, SourcePlace place) => Error(
+        Rules.SectionOrValue,
+        parameter.Path,
+        $"`{parameter.Key}` takes one value; it is written as a section",
+        place,
+        $"write for example `{parameter.ExampleLine(Shown)}`");
+
     /// <summary>What the file gives for a text parameter, section by section; nothing for null.</summary>
     public IEnumerable<string> TextsOf(Parameter<string>? parameter) => Sections
         .Where(s => s.Section == parameter?.Section)

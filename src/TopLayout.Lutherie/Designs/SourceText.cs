@@ -31,9 +31,22 @@ internal sealed class SourceText
     {
         from = Math.Clamp(from, 0, Text.Length);
         to = Math.Clamp(to, from, Text.Length);
-        var found = _lineStarts.BinarySearch(from);
-        var line = found >= 0 ? found : ~found - 1;
-        return new SourcePlace(File, line + 1, Characters(_lineStarts[line], from) + 1, Characters(from, to));
+        var line = LineOf(from);
+        return new SourcePlace(File, line, Characters(_lineStarts[line - 1], from) + 1, Characters(from, to));
+    }
+
+    /// <summary>The line of an offset, counted from 1.</summary>
+    public int LineOf(int offset)
+    {
+        var found = _lineStarts.BinarySearch(offset);
+        return found >= 0 ? found + 1 : ~found;
+    }
+
+    /// <summary>A line, counted from 1, without its line end.</summary>
+    public string LineAt(int line)
+    {
+        var end = line < _lineStarts.Count ? _lineStarts[line] : Text.Length;
+        return Text[_lineStarts[line - 1]..end].TrimEnd('\r', '\n');
     }
 
     private int Characters(int from, int to)

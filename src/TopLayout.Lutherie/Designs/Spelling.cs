@@ -1,22 +1,38 @@
 namespace TopLayout.Lutherie.Designs;
 
 /// <summary>The known word a mistyped one was probably meant to be.</summary>
-internal static class Spelling
+public static class Spelling
 {
-    /// <summary>The nearest word within a third of the length (at least one change); null when nothing is that near.</summary>
+    private const int LongestWord = 60;
+    private const int ShortestPart = 3;
+
+    /// <summary>
+    /// The nearest word within a third of the length (at least one change), or else the shortest that contains the text; null when there
+    /// is none.
+    /// </summary>
     public static string? Nearest(string text, IEnumerable<string> known)
     {
-        if (text.Length is 0 or > 60)
+        var words = known.ToList();
+        if (text.Length is 0 or > LongestWord)
         {
             return null;
         }
 
-        var best = known
+        var best = words
             .Select(word => (Word: word, Distance: Distance(text.ToLowerInvariant(), word.ToLowerInvariant())))
             .OrderBy(pair => pair.Distance).ThenBy(pair => pair.Word, StringComparer.Ordinal)
             .FirstOrDefault();
-        return best.Word is not null && best.Distance <= Math.Max(1, Math.Max(text.Length, best.Word.Length) / 3) ? best.Word : null;
+        return best.Word is not null && best.Distance <= Math.Max(1, Math.Max(text.Length, best.Word.Length) / 3)
+            ? best.Word
+            : Containing(text, words);
     }
+
+    private static string? Containing(string text, List<string> words) => text.Length < ShortestPart
+        ? null
+        : words
+            .Where(w => w.Contains(text, StringComparison.OrdinalIgnoreCase))
+            .OrderBy(w => w.Length).ThenBy(w => w, StringComparer.Ordinal)
+            .FirstOrDefault();
 
     /// <summary>
     /// Insertions, deletions, replacements and swaps of neighbours that turn one text into the other, no stretch changed twice

@@ -28,7 +28,12 @@ internal sealed class TextKind(int longest) : ValueKind<string>
 
         if (Problem(value) is { } problem)
         {
-            context.Error(Rules.UnusableText, parameter.Path, $"`{parameter.Key}` must be {AllowedText(context.Shown)}; it {problem}", entry.Place, "shorten the text, or write it on one line");
+            context.Error(
+                Rules.UnusableText,
+                parameter.Path,
+                $"`{parameter.Key}` must be {AllowedText(context.Shown)}; it {problem}",
+                entry.Place,
+                "write a short text on one line");
             return false;
         }
 

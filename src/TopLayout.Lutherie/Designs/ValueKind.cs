@@ -26,6 +26,9 @@ internal abstract class ValueKind<T> : ValueKind
     /// <summary>A legal value to show as an example.</summary>
     public abstract T Example(LengthUnit unit);
 
+    /// <summary>The value itself, or near it one that is short to write in the unit.</summary>
+    public virtual T Rounded(T value, LengthUnit unit) => value;
+
     /// <summary>The value as a message shows it, with its unit.</summary>
     public abstract string Shown(T value, LengthUnit unit);
 

@@ -9,6 +9,11 @@ internal static class ValueText
     /// <summary>Up to so many decimals, without trailing zeros and without a negative zero.</summary>
     public static string Number(double value, int decimals)
     {
+        if (Math.Abs(value) >= 1e15)
+        {
+            return value.ToString("R", CultureInfo.InvariantCulture);
+        }
+
         var text = value.ToString("0." + new string('#', decimals), CultureInfo.InvariantCulture);
         return text == "-0" ? "0" : text;
     }
@@ -25,11 +30,16 @@ internal static class ValueText
     };
 
     /// <summary>Text from a file on one line, at most 40 characters, without backticks, fit to stand inside a message.</summary>
-    public static string Quotable(string text)
-    {
-        var plain = string.Concat(text.EnumerateRunes().Select(r => Rune.IsControl(r) ? " " : r.Value == '`' ? "'" : r.ToString())).Trim();
-        return plain.EnumerateRunes().Count() <= 40 ? plain : string.Concat(plain.EnumerateRunes().Take(37)) + "...";
-    }
+    public static string Quotable(string text) => Cut(Printable(text.Replace('`', '\'')), 40);
+
+    /// <summary>The text, or its beginning and "..." when it is longer than so many characters.</summary>
+    public static string Cut(string text, int longest) => text.EnumerateRunes().Count() <= longest
+        ? text
+        : string.Concat(text.EnumerateRunes().Take(longest - 3)) + "...";
+
+    /// <summary>Control characters as blanks, none at the ends.</summary>
+    public static string Printable(string text) =>
+        string.Concat(text.EnumerateRunes().Select(r => Rune.IsControl(r) ? " " : r.ToString())).Trim();
 
     /// <summary>FlatSawn as flat_sawn.</summary>
     public static string SnakeCase(string name) =>

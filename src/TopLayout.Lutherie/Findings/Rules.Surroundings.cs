@@ -5,8 +5,8 @@ public static partial class Rules
 {
     /// <summary>The file cannot be opened or read.</summary>
     public static Rule FileNotReadable { get; } = new("TL9001", "a file cannot be read", """
-        The file does not exist, is a folder, may not be read by this user, or is not text in UTF-8. The design itself has not been
-        looked at. Check the spelling of the name and the folder you are in.
+        The file does not exist, is a folder, may not be read by this user, or is not a text file in the UTF-8 encoding. The design
+        itself has not been looked at. Check the spelling of the name and the folder you are in.
             toplayout check designs/my-guitar.toml
         """);
 

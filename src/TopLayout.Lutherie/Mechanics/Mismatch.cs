@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using TopLayout.Geometry;
+using TopLayout.Lutherie.Parts;
 using TopLayout.Lutherie.Woods;
 
 namespace TopLayout.Lutherie.Mechanics;

@@ -1,13 +1,8 @@
 using TopLayout.Geometry;
+using TopLayout.Lutherie.Parts;
 using TopLayout.Lutherie.Woods;
 
 namespace TopLayout.Lutherie.Mechanics;
-
-/// <summary>The top as a plate: its wood, how thick it is, how it is sawn (tops are quartersawn; <see cref="Sawing.Unknown"/> is taken so).</summary>
-/// <param name="Wood">Its wood.</param>
-/// <param name="ThicknessMm">Thickness, mm, &gt; 0.</param>
-/// <param name="Sawing">How it is sawn.</param>
-public sealed record TopPlate(Wood Wood, double ThicknessMm, Sawing Sawing = Sawing.Quarter);
 
 /// <summary>A strip of the top across its grain, as numbers. MPa, mm, per % moisture.</summary>
 /// <param name="ThicknessMm">h₁.</param>

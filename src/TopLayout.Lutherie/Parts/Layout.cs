@@ -16,6 +16,12 @@ public sealed class Layout
     /// <summary>The top itself.</summary>
     public required TopPlate Top { get; init; }
 
+    /// <summary>Lean of the bass half's grain, + outward towards the tail.</summary>
+    public required Angle SkewBass { get; init; }
+
+    /// <summary>Lean of the treble half's grain, + outward towards the tail.</summary>
+    public required Angle SkewTreble { get; init; }
+
     /// <summary>Outer face of the sides, counter-clockwise.</summary>
     public required Contour Outline { get; init; }
 

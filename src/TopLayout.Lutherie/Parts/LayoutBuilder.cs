@@ -47,6 +47,8 @@ public static class LayoutBuilder
         {
             Design = design,
             Top = Plate.Read(design),
+            SkewBass = design[Plate.SkewBass].Value,
+            SkewTreble = design[Plate.SkewTreble].Value,
             Outline = outline,
             InsideOfSides = inside,
             LiningLine = lining,

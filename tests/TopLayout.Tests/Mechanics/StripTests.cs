@@ -1,6 +1,7 @@
 using CsCheck;
 using TopLayout.Geometry;
 using TopLayout.Lutherie.Mechanics;
+using TopLayout.Lutherie.Parts;
 using TopLayout.Lutherie.Woods;
 
 namespace TopLayout.Tests.Mechanics;
@@ -108,16 +109,16 @@ public class StripTests
     }
 
     [Fact]
-    public void FreeStrain_AnyAngle_KeepsTraceAndIsItselfAcrossTheGrain() =>
-        Gen.Double[-180, 180].Sample(
-            degrees =>
-            {
-                var strain = FreeStrain.InPlane(5e-5, 1.48e-3, Angle.FromDegrees(degrees));
-                Check.Near(1.53e-3, strain.Across + strain.Along, 1e-15);
-                Check.Near(1.48e-3, strain.AcrossEdge(Angle.FromDegrees(degrees)), 1e-15);
-                Check.Near(5e-5, strain.AcrossEdge(Angle.FromDegrees(degrees + 90)), 1e-15);
-            },
-            seed: "0000KfGHmT95");
+    public void FreeStrain_AnyAngle_KeepsTraceAndIsItselfAcrossTheGrain()
+    {
+        foreach (var degrees in Shapes.Samples(Gen.Double[-180, 180], 200))
+        {
+            var strain = FreeStrain.InPlane(5e-5, 1.48e-3, Angle.FromDegrees(degrees));
+            Check.Near(1.53e-3, strain.Across + strain.Along, 1e-15);
+            Check.Near(1.48e-3, strain.AcrossEdge(Angle.FromDegrees(degrees)), 1e-15);
+            Check.Near(5e-5, strain.AcrossEdge(Angle.FromDegrees(degrees + 90)), 1e-15);
+        }
+    }
 
     [Fact]
     public void Mismatch_SawingNotSaid_TakesTheWorseAndSaysSo()

@@ -73,9 +73,9 @@ public static class FlatBrace
             return;
         }
 
-        Contour End(int side) => Strip.Square(new Point2(side * section[Length].Value / 2, -at), Vec2.UnitX);
-        var footprint = Strip.Parallel(
-            new Point2(0, -at), Vec2.UnitX, section[Width].Value, "neck side", "tail side", new StripEnd(End(-1), "bass end"), new StripEnd(End(1), "treble end"));
+        Contour End(int side) => Batten.Square(new Point2(side * section[Length].Value / 2, -at), Vec2.UnitX);
+        var footprint = Batten.Parallel(
+            new Point2(0, -at), Vec2.UnitX, section[Width].Value, "neck side", "tail side", new BattenEnd(End(-1), "bass end"), new BattenEnd(End(1), "treble end"));
         bench.AddOrMisfit(footprint, Name, section[Length].Place, region => new Member
         {
             Name = Name,

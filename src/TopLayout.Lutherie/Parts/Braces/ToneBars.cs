@@ -78,14 +78,14 @@ public static class ToneBars
 
         var tail = rim[0].Point - (along * section[StopShort].Value);
         var legSide = leg.Footprint.Outer.Segments.First(s => s.Label == "tail side");
-        var footprint = Strip.Parallel(
+        var footprint = Batten.Parallel(
             head.MidpointTo(tail),
             along,
             section[Width].Value,
             side > 0 ? "tail side" : "neck side",
             side > 0 ? "neck side" : "tail side",
-            new StripEnd(new Contour([new Vertex(legSide.Start), new Vertex(legSide.End)], isClosed: false), "head"),
-            new StripEnd(Strip.Square(tail, along), "tail"));
+            new BattenEnd(new Contour([new Vertex(legSide.Start), new Vertex(legSide.End)], isClosed: false), "head"),
+            new BattenEnd(Batten.Square(tail, along), "tail"));
         bench.AddOrMisfit(footprint, name, section[BehindPlate].Place, region => new Member
         {
             Name = name,

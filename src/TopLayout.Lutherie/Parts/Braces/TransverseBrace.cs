@@ -43,14 +43,14 @@ public static class TransverseBrace
         }
 
         var section = design.In(Section);
-        var footprint = Strip.Parallel(
+        var footprint = Batten.Parallel(
             new Point2(0, -FromNeckEdge(design, hole)),
             Vec2.UnitX,
             section[Width].Value,
             "neck side",
             "tail side",
-            new StripEnd(insideOfSides, "bass end"),
-            new StripEnd(insideOfSides, "treble end"));
+            new BattenEnd(insideOfSides, "bass end"),
+            new BattenEnd(insideOfSides, "treble end"));
         bench.AddOrMisfit(footprint, Name, section[AboveHole].Place, region => new Member
         {
             Name = Name,

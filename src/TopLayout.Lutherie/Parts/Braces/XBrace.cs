@@ -66,14 +66,14 @@ public static class XBrace
             // Looking from the upper to the lower end, the bass leg has the neck on its right, the treble leg on its left.
             var (left, right) = side < 0 ? ("tail side", "neck side") : ("neck side", "tail side");
             var direction = Direction(design, side);
-            var footprint = Strip.Parallel(
+            var footprint = Batten.Parallel(
                 Crossing(design, hole),
                 direction,
                 section[Width].Value,
                 left,
                 right,
-                new StripEnd(insideOfSides, "upper end"),
-                new StripEnd(insideOfSides, "lower end"));
+                new BattenEnd(insideOfSides, "upper end"),
+                new BattenEnd(insideOfSides, "lower end"));
             bench.AddOrMisfit(footprint, name, section[BelowHole].Place, region => new Member
             {
                 Name = name,

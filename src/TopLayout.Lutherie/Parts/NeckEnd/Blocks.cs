@@ -77,14 +77,14 @@ public sealed class Block
         var face = new Point2(0, FaceY(design, insideOfSides));
         var toFace = Vec2.UnitY * _towardsTail;
         var (left, right) = _towardsTail < 0 ? ("treble side", "bass side") : ("bass side", "treble side");
-        var footprint = Strip.Parallel(
+        var footprint = Batten.Parallel(
             face - toFace,
             toFace,
             section[Width].Value,
             left,
             right,
-            new StripEnd(insideOfSides, "rim"),
-            new StripEnd(Strip.Square(face, toFace), FaceEdge));
+            new BattenEnd(insideOfSides, "rim"),
+            new BattenEnd(Batten.Square(face, toFace), FaceEdge));
         var (lie, grain) = Stock.Lying(section.Get(Grain).Value);
         bench.AddOrMisfit(footprint, Name, section[Width].Place, region => new Member
         {

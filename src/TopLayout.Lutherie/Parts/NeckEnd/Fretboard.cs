@@ -62,12 +62,12 @@ public static class Fretboard
         }
 
         Point2 At(double side, double y) => new(side * HalfWidthAt(design, y), -y);
-        Segment Side(double side, string label) => new(At(side, -end), At(side, 3 * end), 0, label);
-        var footprint = Strip.Between(
+        Segment Side(double side, string label) => new(At(side, -end), At(side, 2 * end), 0, label);
+        var footprint = Batten.Between(
             Side(1, "treble edge"),
             Side(-1, "bass edge"),
-            new StripEnd(outline, "neck edge"),
-            new StripEnd(Strip.Square(new Point2(0, -end), Vec2.UnitY), "end"));
+            new BattenEnd(outline, "neck edge"),
+            new BattenEnd(Batten.Square(new Point2(0, -end), Vec2.UnitY), "end"));
         bench.AddOrMisfit(footprint, Name, design[Scale.LastFret].Place, region => new Member
         {
             Name = Name,

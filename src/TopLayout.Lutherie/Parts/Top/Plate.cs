@@ -29,16 +29,6 @@ public static class Plate
     public static IEnumerable<Parameter> All => [.. Stock.All, Thickness, SkewBass, SkewTreble];
 
     /// <summary>The plate as read.</summary>
-    public static TopPlate Read(Design design)
-    {
-        var section = design.In(Section);
-        return new TopPlate(Stock.Read(section), section[Thickness].Value, section[SkewBass].Value, section[SkewTreble].Value);
-    }
+    public static TopPlate Read(Design design) => new(
+        WoodTable.Find(design[Stock.Wood].Value)!, design[Thickness].Value, design.Get(Stock.Sawing).Value);
 }
-
-/// <summary>The top: its material, its thickness, and the lean of each half's grain (+ outward towards the tail).</summary>
-/// <param name="Material">Wood and sawing; the grain lies along the centre line, but for the lean.</param>
-/// <param name="ThicknessMm">Final thickness, mm.</param>
-/// <param name="SkewBass">Lean of the half at −x.</param>
-/// <param name="SkewTreble">Lean of the half at +x.</param>
-public sealed record TopPlate(Material Material, double ThicknessMm, Angle SkewBass, Angle SkewTreble);

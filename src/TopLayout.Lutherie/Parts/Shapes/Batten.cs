@@ -5,10 +5,10 @@ namespace TopLayout.Lutherie.Parts;
 /// <summary>Where a strip ends: a contour it is cut to, and the name of the edge left there.</summary>
 /// <param name="Stop">The contour; the strip's two sides must both cross it.</param>
 /// <param name="Label">Name of the end edge.</param>
-public readonly record struct StripEnd(Contour Stop, string Label);
+public readonly record struct BattenEnd(Contour Stop, string Label);
 
 /// <summary>A long piece with two straight sides, each end cut to a contour: braces, blocks, bars.</summary>
-public static class Strip
+public static class Batten
 {
     // Longer than any top; the sides are drawn this far each way before they are cut.
     private const double ReachMm = 2000;
@@ -25,7 +25,7 @@ public static class Strip
     /// <param name="start">The end behind.</param>
     /// <param name="end">The end ahead.</param>
     public static Region? Parallel(
-        Point2 through, Vec2 direction, double widthMm, string left, string right, StripEnd start, StripEnd end)
+        Point2 through, Vec2 direction, double widthMm, string left, string right, BattenEnd start, BattenEnd end)
     {
         var along = direction.Unit;
         var half = along.Left * (widthMm / 2);
@@ -36,7 +36,7 @@ public static class Strip
     /// The footprint between two side lines that run the same way, each long enough to cross both ends' contours; the cut nearest
     /// to the middle of a line counts. Null when a side meets no contour there.
     /// </summary>
-    public static Region? Between(Segment left, Segment right, StripEnd start, StripEnd end)
+    public static Region? Between(Segment left, Segment right, BattenEnd start, BattenEnd end)
     {
         var (leftStart, rightStart) = (Cut(left, start.Stop, ahead: false), Cut(right, start.Stop, ahead: false));
         var (leftEnd, rightEnd) = (Cut(left, end.Stop, ahead: true), Cut(right, end.Stop, ahead: true));

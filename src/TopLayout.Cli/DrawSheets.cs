@@ -1,0 +1,67 @@
+using TopLayout.Lutherie.Findings;
+using TopLayout.Plans;
+
+namespace TopLayout.Cli;
+
+/// <summary>The main job: every sheet and the report of a design into a folder.</summary>
+internal static class DrawSheets
+{
+    /// <summary>Runs it; returns the exit code.</summary>
+    public static int Run(string design, string? folder, bool overwrite, bool cutAnyway, bool quiet)
+    {
+        var review = DesignFile.Check(design);
+        Print.Findings(review.Findings, quiet ? Severity.Fail : Severity.Remark);
+        if (review.Top is not { } top)
+        {
+            return ExitCode.CouldNotRun;
+        }
+
+        var target = folder ?? Path.GetFileNameWithoutExtension(design);
+        var files = Pipeline.Files(top, cutAnyway);
+        if (Write(target, files, overwrite) is { } problem)
+        {
+            Print.Findings([problem], Severity.Error);
+            return ExitCode.CouldNotRun;
+        }
+
+        if (!quiet)
+        {
+            foreach (var file in files)
+            {
+                Console.Out.WriteLine(Path.Combine(target, file.Name));
+            }
+        }
+
+        if (!cutAnyway && Pipeline.Withheld(top) is [_, ..] withheld)
+        {
+            Console.Error.WriteLine($"a check failed, so these templates were not written: {string.Join(", ", withheld)}; `--cut-anyway` writes them");
+        }
+
+        return review.HasFailed ? ExitCode.CheckFailed : ExitCode.Clean;
+    }
+
+    private static Finding? Write(string target, IReadOnlyList<OutputFile> files, bool overwrite)
+    {
+        try
+        {
+            var inTheWay = new OutputFolder(target).Replace(files, overwrite);
+            return inTheWay.Count == 0
+                ? null
+                : new Finding(
+                    Rules.ForeignFile,
+                    Severity.Error,
+                    target,
+                    $"`{target}` holds files that toplayout did not write, or that were changed since: {string.Join(", ", inTheWay.Select(n => $"`{n}`"))}")
+                {
+                    Cure = "draw into another folder, move them away, or say `--overwrite`; nothing was written",
+                };
+        }
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException or NotSupportedException)
+        {
+            return new Finding(Rules.FileNotWritable, Severity.Error, target, $"`{target}` cannot be written: {e.Message.TrimEnd('.')}")
+            {
+                Cure = "choose another folder with `--out`, or make this one writable; files written before are still whole",
+            };
+        }
+    }
+}

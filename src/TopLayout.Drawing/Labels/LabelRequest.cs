@@ -1,0 +1,38 @@
+using System.Collections.Immutable;
+using TopLayout.Geometry;
+
+namespace TopLayout.Drawing.Labels;
+
+/// <summary>A label that wants a place: what it says, and the point it names.</summary>
+public sealed class LabelRequest(string part, Role role, string text, double heightMm, Point2 target)
+{
+    /// <summary>What it belongs to, in plain words.</summary>
+    public string Part { get; } = part;
+
+    /// <summary>The role of the letters; a leader is always <see cref="Drawing.Role.Dimension"/>.</summary>
+    public Role Role { get; } = role;
+
+    /// <summary>The words.</summary>
+    public string Text { get; } = text;
+
+    /// <summary>Height of a capital, mm, &gt; 0.</summary>
+    public double HeightMm { get; } = heightMm;
+
+    /// <summary>The point it names, mm; no other label is put over it.</summary>
+    public Point2 Target { get; } = target;
+
+    /// <summary>Higher is placed earlier; equal ones in the order of the list.</summary>
+    public int Priority { get; init; }
+
+    /// <summary>How strongly label and leader speak.</summary>
+    public Emphasis Emphasis { get; init; }
+
+    /// <summary>The direction of the baseline at preferred spots and inside the area; elsewhere the label lies level.</summary>
+    public Angle Rotation { get; init; }
+
+    /// <summary>Places tried first, in order: the middle of the label, mm.</summary>
+    public ImmutableArray<Point2> Preferred { get; init; } = [];
+
+    /// <summary>The area it names: tried next, wholly inside, as near to the target as it fits. Null when it names a point only.</summary>
+    public Region? Inside { get; init; }
+}

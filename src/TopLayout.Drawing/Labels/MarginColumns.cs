@@ -1,0 +1,84 @@
+using TopLayout.Geometry;
+
+namespace TopLayout.Drawing.Labels;
+
+/// <summary>The two columns beside the page for labels that find no place on it: a slot for each, and a leader with a level end.</summary>
+internal sealed class MarginColumns
+{
+    private const double PitchPerHeight = 2.2;
+    private const double PadPerHeight = 3;
+
+    private static readonly Vec2[] Bends =
+    [
+        new(1, 0), new(-1, 0), new(0, 1), new(0, -1), new(1, 1), new(-1, 1), new(1, -1), new(-1, -1),
+    ];
+
+    private readonly Box2 _page;
+    private readonly double _height;
+    private readonly List<(bool Right, int Index)> _free;
+
+    /// <summary>Columns with room for every label on either side.</summary>
+    public MarginColumns(Box2 page, IReadOnlyList<LabelRequest> requests)
+    {
+        (_page, Page, _height) = (page, page, requests.Max(r => r.HeightMm));
+        var slots = Math.Max(requests.Count, (int)(page.Height / Pitch));
+        _free = [.. Enumerable.Range(0, slots).SelectMany(i => new[] { (true, i), (false, i) })];
+    }
+
+    /// <summary>The page, grown by the labels taken so far.</summary>
+    public Box2 Page { get; private set; }
+
+    private double Pitch => _height * PitchPerHeight;
+
+    private double Pad => _height * PadPerHeight;
+
+    /// <summary>The first slot whose leader crosses nothing, the near side before the far one; else the one that crosses least.</summary>
+    public Spot Take(LabelRequest request, Obstacles obstacles)
+    {
+        var near = request.Target.X >= _page.Center.X;
+        var slots = _free.OrderBy(s => s.Right != near).ThenBy(s => Math.Abs(Level(s.Index) - request.Target.Y)).ToList();
+        var best = default((Spot Spot, (bool, int) Slot, (int, int) Crossed)?);
+        foreach (var (slot, via) in Ways(slots, request))
+        {
+            var spot = SpotAt(slot, request, via);
+            var crossed = obstacles.Crossed(spot.Leader!);
+            if (best is null || crossed.CompareTo(best.Value.Crossed) < 0)
+            {
+                best = (spot, slot, crossed);
+            }
+
+            if (crossed == default)
+            {
+                break;
+            }
+        }
+
+        _free.Remove(best!.Value.Slot);
+        Page = Page.Union(best.Value.Spot.Label.Bounds.Grown(Pad));
+        return best.Value.Spot;
+    }
+
+    // Straight to every slot first, then with a bend that leads out of a crowd.
+    private IEnumerable<((bool Right, int Index) Slot, Point2? Via)> Ways(List<(bool Right, int Index)> slots, LabelRequest request)
+    {
+        var bends = from reach in (double[])[2, 4, 8] from bend in Bends select (Point2?)(request.Target + (bend * (reach * _height)));
+        return from via in bends.Prepend(null) from slot in slots select (slot, via);
+    }
+
+    private Spot SpotAt((bool Right, int Index) slot, LabelRequest request, Point2? via)
+    {
+        var level = Level(slot.Index);
+        var (edge, outward) = slot.Right ? (_page.Max.X, 1) : (_page.Min.X, -1);
+        var middle = new Point2(edge + (outward * (Pad + (Lettering.Measure(request.Text, request.HeightMm).Width / 2))), level);
+        var label = Spots.Centred(request, middle, Angle.Zero, slot.Right ? Alignment.Left : Alignment.Right);
+        var end = new Point2(edge + (outward * (Pad - (request.HeightMm * Spots.Clearance))), level);
+        Point2[] leader = via is { } bend ? [end, new(edge, level), bend, request.Target] : [end, new(edge, level), request.Target];
+        return new Spot(label, new Contour(Apart(leader).Select(p => new Vertex(p)), isClosed: false));
+    }
+
+    // A target on the edge of the page would make a piece without length.
+    private static IEnumerable<Point2> Apart(Point2[] points) =>
+        points.Where((p, i) => i == 0 || !p.IsNear(points[i - 1], Tolerances.ShortestMm));
+
+    private double Level(int slot) => _page.Max.Y - ((slot + 0.5) * Pitch);
+}

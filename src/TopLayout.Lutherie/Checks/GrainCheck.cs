@@ -1,0 +1,138 @@
+using System.Collections.Immutable;
+using TopLayout.Lutherie.Findings;
+using TopLayout.Lutherie.Mechanics;
+using TopLayout.Lutherie.Parts;
+
+namespace TopLayout.Lutherie.Checks;
+
+/// <summary>
+/// The grain check: which glued edges stay on one grain line for so long, and move so unlike the top, that the top will crack along them.
+/// A pure function of the layout. One finding for each distinct run that asks for something; every other part passes with its number.
+/// </summary>
+public static class GrainCheck
+{
+    // Edges of the other face count as lying on the same grain line from this length on, mm; a crossing leaves less.
+    private const double SharedLineMm = 10;
+
+    /// <summary>The review of a layout.</summary>
+    /// <param name="layout">The layout.</param>
+    /// <param name="calibration">The settings; the ones that ship when left out.</param>
+    public static GrainReview Of(Layout layout, Calibration? calibration = null)
+    {
+        var scene = new GrainScene(layout, calibration ?? Calibration.Default);
+        var sides = Sides(scene);
+        var runs = Runs(scene);
+        return new GrainReview
+        {
+            Calibration = scene.Calibration,
+            Findings = [.. Finding.Sorted([.. runs.Select(r => r.Finding), .. Passes(scene, sides, runs), .. HeldWide(scene)])],
+            Sides = sides,
+            Profile = GrainRuns.Profile(scene.Pieces, scene.Calibration),
+            Assumptions = [.. GrainWords.Assumptions(scene)],
+        };
+    }
+
+    private static ImmutableArray<SideVerdict> Sides(GrainScene scene) =>
+    [
+        .. GrainRuns.PerSide(scene.Pieces, scene.Calibration).Select(run =>
+        {
+            var (first, verdict) = (run.Contributions[0], scene.Verdict(run));
+            return new SideVerdict(
+                first.Member,
+                first.Label,
+                run.LengthMm,
+                run.From.MidpointTo(run.To).X,
+                run.Contributions.Min(c => c.LeastAngle),
+                scene.Loads[first.Member].Mismatch?.Value?.Index,
+                verdict.Severity);
+        }),
+    ];
+
+    // The runs of each face that ask for something, and those that only both faces together make.
+    private static List<(GrainRun Run, Finding Finding)> Runs(GrainScene scene)
+    {
+        var own = GrainRuns.PerSide(scene.Pieces, scene.Calibration).Select(r => (Run: r, scene.Verdict(r).Severity)).ToList();
+        var shared = scene.Runs(_ => true).Where(r => IsShared(scene, r)).ToList();
+        var found = new List<(GrainRun, Finding)>();
+        var told = new HashSet<GrainRun>();
+        foreach (var run in scene.Runs(m => m.Face == TopFace.Inside).Concat(scene.Runs(m => m.Face == TopFace.Outside)))
+        {
+            var verdict = scene.Verdict(run);
+            var together = shared.Find(s => s.LengthMm >= run.LengthMm - scene.Calibration.MergeGapMm && IsSameLine(s, run, scene.Calibration));
+            // A longer line is no milder than a part of it: neither one member's own run, nor one face's.
+            var severity = own.Where(o => IsPartOf(o.Run, run, scene.Calibration)).Select(o => o.Severity)
+                .Append(verdict.Severity)
+                .Append(together is null ? Severity.Pass : scene.Verdict(together).Severity)
+                .Max();
+            if (severity > Severity.Pass)
+            {
+                found.Add((run, GrainWords.Run(scene, run, verdict, severity, together)));
+                _ = together is not null && told.Add(together);
+            }
+        }
+
+        foreach (var run in shared.Where(s => !told.Contains(s)))
+        {
+            var verdict = scene.Verdict(run);
+            if (verdict.Severity > Severity.Pass)
+            {
+                found.Add((run, GrainWords.Run(scene, run, verdict, verdict.Severity, null)));
+            }
+        }
+
+        return found;
+    }
+
+    private static bool IsShared(GrainScene scene, GrainRun run) => run.Contributions
+        .Where(c => c.LengthMm >= SharedLineMm)
+        .Select(c => scene.Member(c.Member).Face)
+        .Distinct()
+        .Count() == 2;
+
+    private static bool IsPartOf(GrainRun part, GrainRun run, Calibration calibration) =>
+        run.Contributions.Any(c => c.Member == part.Contributions[0].Member && c.Side == part.Contributions[0].Side)
+        && Math.Abs(part.X - run.X) <= 2 * calibration.BandHalfWidthMm
+        && part.Grain == run.Grain
+        && Math.Min(part.ToY, run.ToY) - Math.Max(part.FromY, run.FromY) >= part.LengthMm / 2;
+
+    private static bool IsSameLine(GrainRun a, GrainRun b, Calibration calibration) =>
+        a.Grain == b.Grain
+        && Math.Abs(a.X - b.X) <= 2 * calibration.BandHalfWidthMm
+        && Math.Min(a.ToY, b.ToY) - Math.Max(a.FromY, b.FromY) >= SharedLineMm;
+
+    // Every part that no finding speaks of, with the worse of its sides.
+    private static IEnumerable<Finding> Passes(GrainScene scene, ImmutableArray<SideVerdict> sides, List<(GrainRun Run, Finding Finding)> runs)
+    {
+        var spoken = runs.SelectMany(r => r.Run.Contributions).Select(c => c.Member).ToHashSet(StringComparer.Ordinal);
+        foreach (var member in scene.Members.Where(m => !spoken.Contains(m.Name)))
+        {
+            var worst = sides.Where(s => s.Member == member.Name).MaxBy(s => s.RunMm);
+            yield return new Finding(
+                Rules.EdgeAlongGrain,
+                Severity.Pass,
+                member.Name,
+                worst is null
+                    ? $"no edge of the {member.Name} stays on a grain line"
+                    : $"the {worst.Edge} of the {member.Name} stays on one grain line for {Say.TwoDigits(worst.RunMm)} mm at most")
+            {
+                Measured = new Measurement(worst?.RunMm ?? 0, "mm", scene.Calibration.PassLengthMm),
+                Place = member.Places[0],
+            };
+        }
+    }
+
+    private static IEnumerable<Finding> HeldWide(GrainScene scene) =>
+        from member in scene.Members
+        let load = scene.Loads[member.Name]
+        where load.IsCrossGrain && load.Mismatch?.Value is not null
+        let index = load.Mismatch!.Value!.Index
+        select new Finding(
+            Rules.HoldsTopWide,
+            Severity.Pass,
+            member.Name,
+            $"the {member.Name} crosses the grain and holds the top wide: {Say.TwoDigits(index)} of its strength across, in this season")
+        {
+            Measured = new Measurement(index, "", 1),
+            Place = member.Places[0],
+        };
+}

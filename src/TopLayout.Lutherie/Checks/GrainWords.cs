@@ -1,0 +1,127 @@
+using System.Collections.Immutable;
+using TopLayout.Geometry;
+using TopLayout.Lutherie.Findings;
+using TopLayout.Lutherie.Mechanics;
+using TopLayout.Lutherie.Parts;
+using TopLayout.Lutherie.Woods;
+
+namespace TopLayout.Lutherie.Checks;
+
+/// <summary>The grain check in words a student understands: which edge, how long, where, what against what, in which season, what helps.</summary>
+internal static class GrainWords
+{
+    // Contributions below this are crossings, not worth a name, mm.
+    private const double WorthNamingMm = 6;
+
+    /// <summary>The finding for a run, with what the other face adds on the same grain line.</summary>
+    public static Finding Run(GrainScene scene, GrainRun run, RunVerdict verdict, Severity severity, GrainRun? together)
+    {
+        var named = Named(run);
+        var members = named.Select(c => c.Member).Distinct().Select(scene.Member).ToList();
+        var added = together is null ? [] : Named(together).Where(c => scene.Member(c.Member).Face != members[0].Face).ToList();
+        var isShared = members.Count > 1 || added.Count > 0;
+        var places = members.Concat(added.Select(c => scene.Member(c.Member)).Distinct()).Select(m => m.Places[0]).ToList();
+        return new Finding(
+            isShared ? Rules.EdgesInLine : Rules.EdgeAlongGrain,
+            severity,
+            Subject(named),
+            Sentence(scene, run, named, verdict) + Together(added, together))
+        {
+            Measured = new Measurement(run.LengthMm, "mm", Limit(verdict, scene.Calibration)),
+            Where = (run.From, run.To),
+            Place = places[0],
+            OtherPlaces = [.. places.Concat(members[0].Places).Distinct().Where(p => p != places[0])],
+            Cure = GrainCures.For(scene, run, [.. members, .. added.Select(c => scene.Member(c.Member))]),
+        };
+    }
+
+    /// <summary>What the design left open and the check took.</summary>
+    public static IEnumerable<string> Assumptions(GrainScene scene)
+    {
+        yield return $"the season {(scene.IsSeasonAssumed ? "is not said by the design; taken were" : "of the design:")} {SeasonText(scene)}; "
+            + $"wood loses {Say.TwoDigits(scene.Season.MoistureLossPercent)} % moisture between the two";
+        foreach (var member in scene.Members.Where(m => m.Material?.Sawing == Sawing.Unknown))
+        {
+            yield return scene.Loads[member.Name].Mismatch?.Value is { } worse
+                ? $"how the {member.Name} is sawn is not said; the worse case was taken, {SawingText(worse.Sawing)}"
+                : $"how the {member.Name} is sawn is not said";
+        }
+
+        foreach (var unknown in scene.Members
+            .SelectMany(m => scene.Loads[m.Name].Mismatch?.Missing ?? [])
+            .Select(d => d.Wood).Distinct(StringComparer.Ordinal))
+        {
+            yield return $"the stiffness or movement of `{unknown}` is not in the wood table, so the length of a run alone decides for parts of it";
+        }
+
+        yield return "the model's settings are guesses where no source says better: rim restraint 0.5, creep factor 0.35; `toplayout explain TL3001` says more";
+    }
+
+    private static ImmutableArray<Contribution> Named(GrainRun run)
+    {
+        ImmutableArray<Contribution> worth = [.. run.Contributions.Where(c => c.LengthMm >= WorthNamingMm)];
+        return worth.IsEmpty ? run.Contributions[..1] : worth;
+    }
+
+    private static string Subject(IEnumerable<Contribution> named) => string.Join(" and ", named.Select(c => $"{c.Member}, {c.Label}"));
+
+    private static string Sentence(GrainScene scene, GrainRun run, ImmutableArray<Contribution> named, RunVerdict verdict)
+    {
+        var edges = string.Join(" and ", named.Select(c => $"the {c.Label} of the {c.Member}"));
+        var middle = run.From.MidpointTo(run.To);
+        var side = middle.X < 0 ? "bass" : "treble";
+        return $"{edges} {(named.Length == 1 ? "runs" : "run")} along the grain for {Say.TwoDigits(run.LengthMm)} mm without support, "
+            + $"at {Say.Degrees(Rounded(named.Min(c => c.LeastAngle)))} to it, {Say.Mm(-run.To.Y)} to {Say.Mm(-run.From.Y)} from the neck edge "
+            + $"on the grain line {Say.Mm(Math.Abs(middle.X))} to the {side} side; {Against(scene, named, verdict)}";
+    }
+
+    private static string Together(List<Contribution> added, GrainRun? together) => added.Count == 0 || together is null
+        ? ""
+        : $"; {string.Join(" and ", added.Select(c => $"the {c.Label} of the {c.Member}"))} on the other face "
+            + $"{(added.Count == 1 ? "lies" : "lie")} on the same grain line, together {Say.TwoDigits(together.LengthMm)} mm";
+
+    // What against what, and in which season.
+    private static string Against(GrainScene scene, ImmutableArray<Contribution> named, RunVerdict verdict)
+    {
+        var woods = named.Select(c => scene.Member(c.Member)).Where(m => m.Material is not null).Select(m => MaterialText(scene, m)).Distinct().ToList();
+        if (woods.Count == 0)
+        {
+            return "a channel weakens the top along it, and nothing pulls on it";
+        }
+
+        var season = (scene.IsSeasonAssumed ? "season not said, taken as " : "") + SeasonText(scene);
+        var index = verdict.IsFromLengthAlone
+            ? "; the wood table does not say how stiff it is, so the length alone decides"
+            : verdict.Index is { } m ? $"; mismatch {Say.TwoDigits(m)}" : "";
+        return $"{string.Join(" and ", woods)} on {SawingText(scene.Layout.Top.Sawing)} {scene.Layout.Top.Wood.Name}, {season}{index}";
+    }
+
+    private static string MaterialText(GrainScene scene, Member member)
+    {
+        var material = member.Material!;
+        var sawing = material.Sawing != Sawing.Unknown
+            ? SawingText(material.Sawing)
+            : scene.Loads[member.Name].Mismatch?.Value is { } worse ? $"{SawingText(worse.Sawing)} (not said; the worse case)" : "sawing not said,";
+        var grain = material.Lie == GrainLie.Upright ? ", grain upright" : member.Kind == MemberKind.Tongue || member.Kind == MemberKind.Block
+            ? scene.Loads[member.Name].IsCrossGrain ? ", grain across" : ", grain along"
+            : "";
+        return $"{sawing} {material.Wood.Name}{grain}";
+    }
+
+    private static string SawingText(Sawing sawing) => sawing switch
+    {
+        Sawing.Flat => "flat-sawn",
+        Sawing.Quarter => "quarter-sawn",
+        _ => "unknown-sawn",
+    };
+
+    private static string SeasonText(GrainScene scene) =>
+        $"glued at {Whole(scene.Season.GluedHumidityPercent)} % and used at {Whole(scene.Season.UsedHumidityPercent)} % humidity, {Whole(scene.Season.Celsius)} °C";
+
+    private static double Limit(RunVerdict verdict, Calibration calibration) =>
+        verdict.Length == LengthClass.RunsOn ? calibration.FailLengthMm : calibration.PassLengthMm;
+
+    private static Angle Rounded(Angle angle) => Angle.FromDegrees(Math.Round(angle.Degrees, 1));
+
+    private static string Whole(double value) => Say.Count((int)Math.Round(value));
+}

@@ -1,0 +1,58 @@
+namespace TopLayout.Lutherie.Findings;
+
+/// <content>TL3: checks of a layout.</content>
+public static partial class Rules
+{
+    /// <summary>A glued edge stays on one grain line for too long.</summary>
+    public static Rule EdgeAlongGrain { get; } = new("TL3001", "a glued edge along the grain", """
+        Where a glued part ends, the top changes from stiff to thin, and when the air dries the top is pulled apart across the
+        grain just beside that edge. Spruce does not split from a hot spot of a millimetre or two; it splits when a line of 25
+        mm or more along the grain is hot at once. An edge that crosses the grain spreads its pull over many grain lines. An
+        edge that runs with the grain puts all of it on one.
+
+        Measured: the longest stretch of glued edge within 3 mm of one grain line that nothing supports. Below 30 mm a crack
+        that pops open there stops by itself; from 60 mm on it can run on through the top. That length is weighed by how
+        differently the part and the top move between the humidity at gluing and the humidity in use (woods, sawing,
+        thickness): narrow spruce bars along the grain pass, a flat-sawn hardwood tongue with straight sides fails.
+
+        What helps, most first: give the edge an angle, so that it crosses the grain (15 degrees is enough; rounding only the
+        end of a straight tongue cures nothing); let a brace across the grain cross it; use quarter-sawn wood, or the wood of
+        the top; make the part narrower; glue at a humidity nearer to the one in use. A crossing brace stops a crack, it does
+        not relieve the top.
+
+        Limits of the model: linear and at rest, without creep, finish, string load, knots or fatigue. It ranks edges; it does
+        not promise that one lasts. The 30 and 60 mm are sound within a factor of two: they follow from the fracture energy of
+        spruce (from memory, 150 to 300 J/m2) and its strength across the grain (Wood Handbook, FPL-GTR-190, Table 5-3a), not
+        from tests on instruments.
+        """);
+
+    /// <summary>Edges of several parts lie on one grain line.</summary>
+    public static Rule EdgesInLine { get; } = new("TL3002", "edges of several parts on one grain line", """
+        Two parts may each end before a crack could run, and still leave one long weak line because their edges lie on the
+        same grain line: a block and its tongue in one line, or the edge of the fretboard on the outside above the edge of a
+        block on the inside. The top there is bent by both.
+
+        Measured: the longest stretch along one grain line with an unsupported glued edge of any part within 3 mm, gaps of up
+        to 5 mm counted in. The limits and the weighing are those of TL3001, with the parts' movement averaged by their share
+        of the length.
+
+        What helps: make one part wider or narrower so that the lines are well apart (10 mm or more), give one of them an
+        angle, or carry a brace across both.
+        """);
+
+    /// <summary>A member across the grain holds the top wide.</summary>
+    public static Rule HoldsTopWide { get; } = new("TL3003", "a part across the grain holds the top wide", """
+        A stiff part whose long grain crosses the top hardly shrinks along its length, so the top glued to it cannot shrink
+        either and is pulled along its whole width under it. Every transverse brace and bridge plate does this; it is the
+        price of holding a top together. Cracks of this kind start under the part or at its ends, whatever the angle of its
+        edges.
+
+        Measured: what share of its strength across the grain the top would be loaded to in the season of the design, after
+        creep has taken its part. A value of 1 is a fully held quarter-sawn Sitka top glued at 60 % and used at 25 %: many
+        instruments live with that, some crack.
+
+        What helps: glue at a humidity nearer to the one in use, make the part thinner or narrower, keep it out of dry air.
+        """);
+
+    private static Rule[] Checks => [EdgeAlongGrain, EdgesInLine, HoldsTopWide];
+}

@@ -1,0 +1,90 @@
+using TopLayout.Geometry;
+using TopLayout.Lutherie.Parts;
+using TopLayout.Lutherie.Woods;
+
+namespace TopLayout.Lutherie.Mechanics;
+
+/// <summary>A member that may support the edges of another, and the three conditions under which it does.</summary>
+internal sealed class Supporter(Member member, TopGrain grain, Calibration calibration)
+{
+    private readonly Box2 _near = member.Footprint.Bounds.Grown(calibration.SupportReachMm + Tolerances.TouchMm);
+
+    /// <summary>The member.</summary>
+    public Member Member => member;
+
+    private bool IsBlock => member.Kind == MemberKind.Block;
+
+    /// <summary>True when a point lies within reach of the member.</summary>
+    public bool Reaches(Point2 p) =>
+        _near.Contains(p) && member.Footprint.DistanceTo(p) <= calibration.SupportReachMm + Tolerances.TouchMm;
+
+    /// <summary>
+    /// True when the member crosses an edge at a point: its long grain stands well across the top's (or it is a thick block), and it
+    /// goes on far enough on both sides of the edge, measured square to the edge while travelling along its own grain; a block is
+    /// measured along the edge's normal.
+    /// </summary>
+    /// <param name="p">A point of the edge within reach.</param>
+    /// <param name="normal">The unit normal of the edge there.</param>
+    /// <param name="topGrain">The top's grain there.</param>
+    public bool Crosses(Point2 p, Vec2 normal, Angle topGrain)
+    {
+        var isThickBlock = IsBlock && member.ThicknessMm >= calibration.SupportingBlockThicknessMm;
+        if (!isThickBlock && !(HasLongGrain && GrainAngle.Between(member.Grain, topGrain) >= calibration.SupportLeastAngle))
+        {
+            return false;
+        }
+
+        var along = IsBlock ? normal : GrainAngle.Direction(member.Grain);
+        var beyond = IsBlock ? calibration.BlockContinuesBeyondMm : calibration.ContinuesBeyondMm;
+        var square = Math.Abs(along.Dot(normal));
+        if (square < Tolerances.SmoothRadians)
+        {
+            return false;
+        }
+
+        var from = NearestPoint(p);
+        var reach = (beyond / square) - Tolerances.TouchMm;
+        return GoesOn(from, along, reach) && GoesOn(from, -along, reach);
+    }
+
+    /// <summary>True when the member is high, or flat but wide along the top's grain, or spans the whole edge.</summary>
+    public bool IsStiff(Segment edge) =>
+        member.ThicknessMm >= calibration.SupportHeightMm
+        || (member.ThicknessMm >= calibration.FlatSupportHeightMm && MeanWidthAlongGrain() >= calibration.FlatSupportWidthMm)
+        || Spans(edge);
+
+    private bool HasLongGrain => member.Material?.Lie != GrainLie.Upright;
+
+    private double MeanWidthAlongGrain()
+    {
+        var inFrame = member.Footprint.Placed(new Placement(default, -grain.Under(member.Footprint), false));
+        return inFrame.Area / inFrame.Bounds.Width;
+    }
+
+    private bool Spans(Segment edge)
+    {
+        var cuts = Cuts.Ordered([0, 1, .. Cuts.AtReach(edge, member.Footprint.Edges, calibration.SupportReachMm)]);
+        return cuts.Zip(cuts.Skip(1)).All(c => Reaches(edge.PointAt((c.First + c.Second) / 2)));
+    }
+
+    private Point2 NearestPoint(Point2 p)
+    {
+        if (member.Footprint.Contains(p))
+        {
+            return p;
+        }
+
+        var edge = member.Footprint.Edges.MinBy(e => e.DistanceTo(p));
+        return edge.PointAt(edge.NearestFraction(p));
+    }
+
+    // A cut across the direction of travel, a reach to either side, still meets the member: so it has not ended before, though it may
+    // taper or bend.
+    private bool GoesOn(Point2 from, Vec2 along, double distance)
+    {
+        var middle = from + (along * distance);
+        var aside = along.Left * calibration.SupportReachMm;
+        var cut = new Segment(middle - aside, middle + aside);
+        return member.Footprint.Contains(middle) || member.Footprint.Edges.Any(e => Intersections.Of(e, cut).Count > 0);
+    }
+}

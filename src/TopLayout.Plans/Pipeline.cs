@@ -1,0 +1,70 @@
+using TopLayout.Drawing.Dxf;
+using TopLayout.Drawing.Svg;
+using TopLayout.Lutherie.Checks;
+using TopLayout.Lutherie.Designs;
+using TopLayout.Lutherie.Findings;
+using TopLayout.Lutherie.Parts;
+using TopLayout.Plans.Reports;
+using TopLayout.Plans.Sheets;
+
+namespace TopLayout.Plans;
+
+/// <summary>The one way from a design's text to what a front end shows or writes.</summary>
+public static class Pipeline
+{
+    /// <summary>Reads, builds and checks a design. Later stages run only when there is something to run on.</summary>
+    /// <param name="text">The design file's text.</param>
+    /// <param name="file">Its name, for the places in messages.</param>
+    public static Review Check(string text, string file)
+    {
+        var reading = DesignReader.Read(text, file, Parameters.Table);
+        if (reading.Design is not { } design)
+        {
+            return new Review(null, reading.Findings);
+        }
+
+        var (layout, misfits) = LayoutBuilder.Build(design);
+        if (layout is null)
+        {
+            return new Review(null, [.. Finding.Sorted([.. reading.Findings, .. misfits])]);
+        }
+
+        var grain = GrainCheck.Of(layout);
+        var findings = Finding.Sorted([.. reading.Findings, .. grain.Findings]).ToList();
+        return new Review(new ReviewedTop(layout, grain, [.. findings]), [.. findings]);
+    }
+
+    /// <summary>
+    /// Every file of a reviewed top, in order. Cut files (templates) are left out when a check failed, unless asked for: a template that
+    /// will crack the top should not lie about.
+    /// </summary>
+    public static IReadOnlyList<OutputFile> Files(ReviewedTop top, bool cutAnyway)
+    {
+        var withheld = !cutAnyway && top.Findings.Any(f => f.Severity == Severity.Fail);
+        var files = new List<OutputFile>();
+        foreach (var entry in SheetCatalog.All.Where(e => !(withheld && e.IsCutFile)))
+        {
+            if (entry.Draw(top) is { } sheet)
+            {
+                files.Add(new OutputFile(sheet.Name + ".dxf", Bytes(s => DxfWriter.Write(sheet, s))));
+                files.Add(new OutputFile(sheet.Name + ".svg", Bytes(s => SvgWriter.Write(sheet, s))));
+            }
+        }
+
+        files.Add(new OutputFile("report.md", MarkdownReport.Write(top)));
+        files.Add(new OutputFile("report.json", JsonReport.Write(top)));
+        return files;
+    }
+
+    /// <summary>Names of the cut sheets that <see cref="Files"/> leaves out for this top.</summary>
+    public static IReadOnlyList<string> Withheld(ReviewedTop top) => top.Findings.Any(f => f.Severity == Severity.Fail)
+        ? [.. SheetCatalog.All.Where(e => e.IsCutFile && e.Draw(top) is not null).Select(e => e.Name)]
+        : [];
+
+    private static byte[] Bytes(Action<Stream> write)
+    {
+        using var buffer = new MemoryStream();
+        write(buffer);
+        return buffer.ToArray();
+    }
+}

@@ -1,0 +1,141 @@
+using System.Globalization;
+using TopLayout.Geometry;
+using TopLayout.Lutherie.Parts;
+
+namespace TopLayout.Plans.Reports;
+
+/// <summary>
+/// The numbers a maker transfers, as tables. Places are from the neck edge (positive towards the tail) and from the centre line (bass
+/// negative, treble positive), whatever the hand.
+/// </summary>
+internal static class BenchNumbers
+{
+    private const double OffsetStepMm = 25;
+
+    /// <summary>All tables, in the order of the work.</summary>
+    public static IEnumerable<NumberTable> Of(Layout layout)
+    {
+        yield return Body(layout);
+        yield return Offsets(layout);
+        yield return FretTable(layout);
+        yield return Positions(layout);
+        yield return Bars(layout);
+        yield return Pieces(layout);
+    }
+
+    private static NumberTable Body(Layout layout)
+    {
+        var recipe = Outline.Recipe(layout.Design);
+        IEnumerable<IReadOnlyList<Cell>> rows =
+        [
+            ["body length", layout.Outline.Bounds.Height],
+            ["upper bout width", recipe.Upper.Width],
+            ["upper bout, from neck edge", recipe.Upper.At],
+            ["waist width", recipe.Waist.Width],
+            ["waist, from neck edge", recipe.Waist.At],
+            ["lower bout width", recipe.Lower.Width],
+            ["lower bout, from neck edge", recipe.Lower.At],
+            ["outline, all round", layout.Outline.Length],
+            ["one side strip, neck to tail, without allowance", layout.Outline.Length / 2],
+            ["plate area, soundhole not taken off", new Cell.Area(layout.Outline.SignedArea)],
+            .. layout.Outline.Segments
+                .Where(s => s.IsArc && s.Start.X >= -Tolerances.TouchMm && s.End.X >= -Tolerances.TouchMm)
+                .Reverse()
+                .Select(s => (IReadOnlyList<Cell>)[$"radius, {s.Label}{(s.Bulge < 0 ? ", hollow" : "")}, from {Mm(-s.End.Y)} to {Mm(-s.Start.Y)} mm", s.Radius]),
+        ];
+        return new NumberTable("body", "Body", [new("what", "what"), new("value", "value")], rows);
+    }
+
+    private static NumberTable Offsets(Layout layout)
+    {
+        var (box, rows) = (layout.Outline.Bounds, new List<IReadOnlyList<Cell>>());
+        for (var at = OffsetStepMm; at < box.Height; at += OffsetStepMm)
+        {
+            var line = new Segment(new Point2(0, -at), new Point2(box.Width, -at));
+            if (layout.Outline.Crossings(line) is [.., var edge])
+            {
+                rows.Add([at, edge.Point.X]);
+            }
+        }
+
+        return new NumberTable("offsets", "Outline offsets", [new("from_neck_edge", "from neck edge"), new("half_width", "half-width")], rows);
+    }
+
+    private static NumberTable FretTable(Layout layout)
+    {
+        var last = layout.Design[Scale.LastFret].Value;
+        return new NumberTable(
+            "frets",
+            "Frets",
+            [new("fret", "fret"), new("from_nut", "from nut"), new("from_neck_edge", "from neck edge")],
+            Enumerable.Range(1, last).Select(k => (IReadOnlyList<Cell>)[new Cell.Number(k), layout.Frets.FromNut(k), layout.Frets.FromNeckEdge(k)]));
+    }
+
+    private static NumberTable Positions(Layout layout)
+    {
+        var design = layout.Design;
+        var rows = new List<IReadOnlyList<Cell>>
+        {
+            new Cell[] { "nut to neck edge", layout.Frets.NeckEdgeFromNut, "" },
+            new Cell[] { "fretboard end", Fretboard.EndFromNeckEdge(design), "" },
+            new Cell[] { "soundhole centre", -layout.Hole.Center.Y, $"diameter {Mm(2 * layout.Hole.Radius)} mm" },
+            new Cell[] { "theoretical saddle", layout.Frets.SaddleFromNeckEdge, "no fret compensation in it" },
+            new Cell[] { "saddle, outer treble string", -layout.Saddle.Treble.Y, $"{Mm(layout.Saddle.Treble.X)} mm from the centre line" },
+            new Cell[] { "saddle, outer bass string", -layout.Saddle.Bass.Y, $"{Mm(-layout.Saddle.Bass.X)} mm from the centre line" },
+            new Cell[] { "bridge front edge", Bridge.FrontFromNeckEdge(design), $"{Mm(design[Bridge.Length].Value)} mm long" },
+            new Cell[] { "bridge rear edge", Bridge.RearFromNeckEdge(design), "" },
+        };
+        if (layout.Find(Rosette.Name) is { } channel)
+        {
+            rows.Add(["rosette channel, inner radius", channel.Footprint.Loops[1].Bounds.Width / 2, "from the hole's centre"]);
+            rows.Add(["rosette channel, outer radius", channel.Footprint.Outer.Bounds.Width / 2, "from the hole's centre"]);
+            rows.Add(["rosette channel, depth", channel.ThicknessMm, $"leaves a floor of {Mm(layout.Top.ThicknessMm - channel.ThicknessMm)} mm"]);
+        }
+
+        if (design.Has(XBrace.Section))
+        {
+            rows.Add(["X crossing", -XBrace.Crossing(design, layout.Hole).Y, ""]);
+            rows.Add(["X legs' axes from the centre line, at the bridge front", XBrace.OffsetAt(design, layout.Hole, Bridge.FrontFromNeckEdge(design)), ""]);
+            rows.Add(["X legs' axes from the centre line, at the bridge rear", XBrace.OffsetAt(design, layout.Hole, Bridge.RearFromNeckEdge(design)), ""]);
+        }
+
+        return new NumberTable("positions", "Places along the body", [new("what", "what"), new("value", "mm or in"), new("remark", "")], rows);
+    }
+
+    private static NumberTable Bars(Layout layout) => new(
+        "bars",
+        "Braces: ends of the axis, length and angle",
+        [
+            new("name", "brace"), new("first_from_neck_edge", "first end, from neck edge"), new("first_across", "across"),
+            new("second_from_neck_edge", "second end, from neck edge"), new("second_across", "across"),
+            new("length", "longest side"), new("angle", "to the grain"), new("width", "width"), new("height", "height"),
+        ],
+        layout.Members.Where(m => m.Kind == MemberKind.Bar).Select(m => Bar(m)));
+
+    private static IReadOnlyList<Cell> Bar(Member bar)
+    {
+        var sides = bar.Footprint.Edges.Where(e => e.Label is "neck side" or "tail side").ToArray();
+        var (first, second) = (sides[0].Start.MidpointTo(sides[1].End), sides[0].End.MidpointTo(sides[1].Start));
+        var (upper, lower) = first.Y > second.Y || (first.Y == second.Y && first.X < second.X) ? (first, second) : (second, first);
+        var width = Math.Abs((sides[1].Start - sides[0].Start).Cross(sides[0].TangentAt(0)));
+        return
+        [
+            bar.Name, -upper.Y, upper.X, -lower.Y, lower.X, sides.Max(s => s.Length), Angle.FromDegrees(Math.Abs(bar.Grain.Degrees)), width, bar.ThicknessMm,
+        ];
+    }
+
+    private static NumberTable Pieces(Layout layout) => new(
+        "pieces",
+        "Every part on the top",
+        [
+            new("name", "part"), new("face", "face"), new("wood", "wood"), new("thickness", "thickness or depth"),
+            new("from", "from neck edge"), new("to", "to"), new("bass", "bass edge"), new("treble", "treble edge"), new("area", "glued area"),
+        ],
+        layout.Members.Select(m => (IReadOnlyList<Cell>)
+        [
+            m.Name, m.Face == TopFace.Inside ? "inside" : "outside", m.Material?.Wood.Name ?? "(cut into the top)", m.ThicknessMm,
+            -m.Footprint.Bounds.Max.Y, -m.Footprint.Bounds.Min.Y, m.Footprint.Bounds.Min.X, m.Footprint.Bounds.Max.X, new Cell.Area(m.Footprint.Area),
+        ]));
+
+    private static string Mm(double mm) => mm.ToString("0.#", CultureInfo.InvariantCulture);
+}

@@ -1,0 +1,37 @@
+using TopLayout.Drawing;
+using TopLayout.Drawing.Labels;
+using TopLayout.Geometry;
+using TopLayout.Lutherie.Parts;
+
+namespace TopLayout.Plans.Sheets;
+
+/// <summary>The label that names a member on a plan: inside it where it fits, along it when it is a bar.</summary>
+internal static class MemberLabel
+{
+    /// <summary>The request for a member's name.</summary>
+    public static LabelRequest For(Member member, FaceView view, Role role)
+    {
+        var footprint = member.Footprint.Placed(view.Placement);
+        return new LabelRequest(member.Name, Role.Text, member.Name, SheetBoard.TextMm, Anchor(member, footprint))
+        {
+            Inside = member.Kind == MemberKind.Channel ? null : footprint,
+            Rotation = member.Kind == MemberKind.Bar ? Upright(member.Grain, view) : Angle.Zero,
+            Priority = role == Role.Mark ? 1 : 2,
+        };
+    }
+
+    // A point on or in the member: the middle of its longest glued edge, a little inside.
+    private static Point2 Anchor(Member member, Region footprint)
+    {
+        var edge = footprint.Edges.Where(e => !member.UngluedEdges.Contains(e.Label)).MaxBy(e => e.Length);
+        return edge.PointAt(0.5) + (edge.TangentAt(0.5).Left * 1);
+    }
+
+    // Along the bar, letters never upside down.
+    private static Angle Upright(Angle grain, FaceView view)
+    {
+        var turn = grain.Degrees + 90;
+        var degrees = view.Placement.Mirrored ? 180 - turn : turn;
+        return Angle.FromDegrees(degrees > 90 ? degrees - 180 : degrees <= -90 ? degrees + 180 : degrees);
+    }
+}

@@ -1,0 +1,86 @@
+using TopLayout.Drawing;
+using TopLayout.Geometry;
+using TopLayout.Lutherie.Parts;
+
+namespace TopLayout.Plans.Sheets;
+
+/// <summary>The running measures of a plan: widths at their stations on the left, places along the body on the right, all from the neck edge.</summary>
+internal static class PlanMeasures
+{
+    private const double OffMm = 12;
+
+    /// <summary>Draws both ladders beside the body.</summary>
+    public static void Draw(SheetBoard board, Layout layout, FaceView view, Box2 body)
+    {
+        Widths(board, layout, body);
+        var along = new Ladder("places along the body", body.Max.X + OffMm, outward: 1);
+        along.Add(0, "0 neck edge, fret " + NumberFormat.Whole(layout.Frets.JoinFret));
+        foreach (var (fromNeckEdge, what) in view.Face == TopFace.Outside ? OutsidePlaces(layout) : InsidePlaces(layout))
+        {
+            along.Add(-fromNeckEdge, $"{Text(layout, fromNeckEdge)} {what}");
+        }
+
+        along.Add(body.Min.Y, $"{Text(layout, -body.Min.Y)} tail");
+        along.Draw(board);
+    }
+
+    private static void Widths(SheetBoard board, Layout layout, Box2 body)
+    {
+        var design = layout.Design;
+        var recipe = Outline.Recipe(design);
+        var widths = new Ladder("widths", body.Min.X - OffMm, outward: -1);
+        foreach (var (station, what) in (ReadOnlySpan<(OutlineRecipe.Station, string)>)[(recipe.Upper, "upper bout"), (recipe.Waist, "waist"), (recipe.Lower, "lower bout")])
+        {
+            widths.Add(-station.At, $"{what} {Text(layout, station.Width)} at {Text(layout, station.At)}", -station.Half - 2);
+        }
+
+        widths.Draw(board, hasUpright: false);
+    }
+
+    private static IEnumerable<(double FromNeckEdge, string What)> OutsidePlaces(Layout layout)
+    {
+        var design = layout.Design;
+        yield return (Fretboard.EndFromNeckEdge(design), "fretboard end");
+        yield return (-layout.Hole.Center.Y, $"hole centre, dia {Text(layout, 2 * layout.Hole.Radius)}");
+        yield return (Bridge.FrontFromNeckEdge(design), "bridge front");
+        yield return (-layout.Saddle.Treble.Y, "saddle, treble string");
+        yield return (-layout.Saddle.Bass.Y, "saddle, bass string");
+        yield return (Bridge.RearFromNeckEdge(design), "bridge rear");
+    }
+
+    private static IEnumerable<(double FromNeckEdge, string What)> InsidePlaces(Layout layout)
+    {
+        var design = layout.Design;
+        yield return (-Block.Neck.FaceY(design, layout.InsideOfSides), "neck block face");
+        if (layout.Find(Tongue.Name) is { } tongue)
+        {
+            yield return (-tongue.Footprint.Bounds.Min.Y, "tongue tip");
+        }
+
+        if (layout.Find(FlatBrace.Name) is { } flat)
+        {
+            yield return (-flat.Footprint.Bounds.Center.Y, "flat brace, middle");
+        }
+
+        if (layout.Find(TransverseBrace.Name) is not null)
+        {
+            yield return (TransverseBrace.FromNeckEdge(design, layout.Hole), "transverse brace, middle");
+        }
+
+        yield return (-layout.Hole.Center.Y, $"hole centre, dia {Text(layout, 2 * layout.Hole.Radius)}");
+        if (design.Has(XBrace.Section))
+        {
+            yield return (-XBrace.Crossing(design, layout.Hole).Y, $"X crossing, {LengthText.Of(design[XBrace.Angle].Value)}");
+        }
+
+        if (layout.Find(BridgePlate.Name) is { } plate)
+        {
+            yield return (-plate.Footprint.Bounds.Max.Y, "bridge plate front");
+            yield return (-plate.Footprint.Bounds.Min.Y, "bridge plate rear");
+        }
+
+        yield return (-Block.Tail.FaceY(design, layout.InsideOfSides), "tail block face");
+    }
+
+    private static string Text(Layout layout, double mm) => LengthText.Of(mm, layout.Design.Units);
+}

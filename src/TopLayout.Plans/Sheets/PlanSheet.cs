@@ -1,0 +1,71 @@
+using TopLayout.Drawing;
+using TopLayout.Geometry;
+using TopLayout.Lutherie.Parts;
+
+namespace TopLayout.Plans.Sheets;
+
+/// <summary>The plan of one face: what is cut and marked on it, what lies behind it, running measures, findings and the grain profile.</summary>
+internal static class PlanSheet
+{
+    private const double GapMm = 14;
+
+    /// <summary>The plan of the outside face.</summary>
+    public static Sheet Outside(ReviewedTop top) => Draw(top, TopFace.Outside, "outside-plan", "Outside plan");
+
+    /// <summary>The plan of the braced face.</summary>
+    public static Sheet Inside(ReviewedTop top) => Draw(top, TopFace.Inside, "inside-plan", "Inside plan: bracing");
+
+    private static Sheet Draw(ReviewedTop top, TopFace face, string name, string title)
+    {
+        var board = new SheetBoard();
+        var layout = top.Layout;
+        var view = new FaceView(face, layout.Design.Get(Identity.Handed).Value);
+        var body = view.Map(layout.Outline).Bounds;
+        Geometry(board, layout, view);
+        FindingMarks.Draw(board, top, view);
+        FaceMarks.Draw(board, view, body);
+        PlanMeasures.Draw(board, layout, view, body);
+        var foot = ProfilePlot.Draw(board, top, view, body, body.Min.Y - GapMm);
+        foot = FindingMarks.List(board, top, new Point2(body.Min.X, foot - 4));
+        TitleBlock.Draw(board, top, title, FaceMarks.Reading(view), new Point2(body.Min.X, foot - 8), body.Width);
+        return board.Finish(name, $"{title} - {layout.Design[Identity.Name].Value}", Description(view, title));
+    }
+
+    private static string Description(FaceView view, string title) =>
+        $"{title} at full size, {view.Word.ToLowerInvariant()} face, {(view.Hand == Hand.Left ? "left" : "right")}-handed, neck up.";
+
+    private static void Geometry(SheetBoard board, Layout layout, FaceView view)
+    {
+        board.Draw("outline", Role.Cut, view.Map(layout.Outline));
+        board.Draw("soundhole", Role.Cut, view.Map(layout.Hole.Edge));
+        var box = view.Map(layout.Outline).Bounds;
+        board.Line("centre line", Role.Centre, new Point2(0, box.Max.Y + 6), new Point2(0, box.Min.Y - 6));
+        foreach (var member in layout.Members)
+        {
+            Member(board, member, view);
+        }
+
+        var saddle = view.Face == TopFace.Outside ? Role.Mark : Role.Hidden;
+        board.Line("saddle", saddle, view.Map(layout.Saddle.Bass), view.Map(layout.Saddle.Treble));
+    }
+
+    private static void Member(SheetBoard board, Member member, FaceView view)
+    {
+        var isNear = member.Face == view.Face;
+        var role = (isNear, member.Kind) switch
+        {
+            (true, MemberKind.Channel) => Role.Pocket,
+            (true, _) => Role.Mark,
+            _ => Role.Hidden,
+        };
+        foreach (var loop in member.Footprint.Loops)
+        {
+            board.Draw(member.Name, role, view.Map(loop), isNear ? Emphasis.Normal : Emphasis.Faint);
+        }
+
+        if (isNear)
+        {
+            board.Name(MemberLabel.For(member, view, role == Role.Pocket ? Role.Text : role));
+        }
+    }
+}

@@ -1,0 +1,51 @@
+using TopLayout.Drawing;
+using TopLayout.Drawing.Labels;
+using TopLayout.Geometry;
+
+namespace TopLayout.Plans.Sheets;
+
+/// <summary>
+/// A sheet being drawn: geometry first, then fixed lettering, then labels that find their own place among both.
+/// </summary>
+internal sealed class SheetBoard
+{
+    /// <summary>Height of ordinary lettering, mm.</summary>
+    public const double TextMm = 2.8;
+
+    private readonly List<Shape> _shapes = [];
+    private readonly List<LabelRequest> _requests = [];
+
+    /// <summary>The box round what is drawn so far, mm.</summary>
+    public Box2 Extents => Box2.Around(_shapes.Select(s => s.Bounds));
+
+    /// <summary>Draws a contour.</summary>
+    public void Draw(string part, Role role, Contour contour, Emphasis emphasis = Emphasis.Normal) =>
+        _shapes.Add(new ContourShape(part, role, contour, emphasis));
+
+    /// <summary>Draws a straight line.</summary>
+    public void Line(string part, Role role, Point2 from, Point2 to, Emphasis emphasis = Emphasis.Normal) =>
+        Draw(part, role, new Contour([new Vertex(from), new Vertex(to)], isClosed: false), emphasis);
+
+    /// <summary>Draws a closed rectangle.</summary>
+    public void Box(string part, Role role, Box2 box) =>
+        Draw(part, role, Contour.Polygon(box.Min, new Point2(box.Max.X, box.Min.Y), box.Max, new Point2(box.Min.X, box.Max.Y)));
+
+    /// <summary>Writes a line of text at a fixed place.</summary>
+    public LabelShape Write(
+        string part, string text, Point2 anchor, double heightMm = TextMm, Alignment alignment = Alignment.Left, Angle rotation = default, Role role = Role.Text, Emphasis emphasis = Emphasis.Normal)
+    {
+        var label = new LabelShape(part, role, text, anchor, heightMm, alignment, rotation, emphasis);
+        _shapes.Add(label);
+        return label;
+    }
+
+    /// <summary>Asks for a label near what it names.</summary>
+    public void Name(LabelRequest request) => _requests.Add(request);
+
+    /// <summary>The finished sheet: labels placed, page fitted round all with a margin, mm.</summary>
+    public Sheet Finish(string name, string title, string description, double marginMm = 10)
+    {
+        var placed = LabelPlacer.Place(_shapes, _requests, Extents.Grown(4));
+        return Sheet.Around(name, title, description, [.. _shapes, .. placed.Shapes], marginMm);
+    }
+}

@@ -1,0 +1,57 @@
+using TopLayout.Drawing;
+using TopLayout.Geometry;
+using TopLayout.Lutherie.Parts;
+
+namespace TopLayout.Plans.Sheets;
+
+/// <summary>
+/// The block at the foot of a sheet: name, revision, what it shows, units and scale, wood and humidity assumed, hash of the resolved
+/// parameters, and a bar to check the print with. No clock and no version, so the same design gives the same bytes.
+/// </summary>
+internal static class TitleBlock
+{
+    private const string Part = "title block";
+    private const double BarMm = 100;
+
+    /// <summary>Draws the block below a height, from a left edge, at least as wide as asked, mm.</summary>
+    public static void Draw(SheetBoard board, ReviewedTop top, string title, string reading, Point2 topLeft, double widthMm)
+    {
+        var design = top.Layout.Design;
+        var y = topLeft.Y - 9;
+        var x = topLeft.X + 4;
+        var labels = new List<LabelShape>
+        {
+            board.Write(Part, $"{design[Identity.Name].Value} - rev {design[Identity.Revision].Value}", new Point2(x, y), 5),
+            board.Write(Part, title, new Point2(x, y -= 7.5), 3.5),
+            board.Write(Part, reading, new Point2(x, y -= 5.5)),
+            board.Write(Part, Assumed(top), new Point2(x, y -= 4.8)),
+            board.Write(Part, $"full size 1:1; print at 100 % and measure the bar; do not scale; design {top.Hash}", new Point2(x, y -= 4.8)),
+        };
+        y -= 9;
+        Bar(board, new Point2(x, y));
+        var right = Math.Max(topLeft.X + widthMm, labels.Max(l => l.Bounds.Max.X) + 4);
+        board.Box(Part, Role.Text, new Box2(new Point2(topLeft.X, y - 4), new Point2(right, topLeft.Y)));
+    }
+
+    private static string Assumed(ReviewedTop top)
+    {
+        var (layout, design) = (top.Layout, top.Layout.Design);
+        string Percent(double value) => NumberFormat.Trimmed(value, 0);
+        return $"top {layout.Top.Wood.Name}, {LengthText.WithUnit(layout.Top.ThicknessMm, design.Units)}; "
+            + $"glued at {Percent(design[SeasonSection.GluedHumidity].Value)} %, used at {Percent(design[SeasonSection.UsedHumidity].Value)} %"
+            + $" humidity, {Percent(design[SeasonSection.Temperature].Value)} °C";
+    }
+
+    private static void Bar(SheetBoard board, Point2 start)
+    {
+        var end = start + new Vec2(BarMm, 0);
+        board.Line(Part, Role.Dimension, start, end);
+        foreach (var at in (ReadOnlySpan<double>)[0, 25, 50, 75, 100])
+        {
+            var height = at is 0 or BarMm ? 4 : 2;
+            board.Line(Part, Role.Dimension, start + new Vec2(at, 0), start + new Vec2(at, height));
+        }
+
+        board.Write(Part, "100 mm", end + new Vec2(3, 0), role: Role.Dimension);
+    }
+}

@@ -1,0 +1,62 @@
+using TopLayout.Drawing;
+using TopLayout.Geometry;
+using TopLayout.Lutherie.Parts;
+
+namespace TopLayout.Plans.Sheets;
+
+/// <summary>The template of the tongue, to cut out and draw round: seen from inside, the block's outline beside it.</summary>
+internal static class TongueSheet
+{
+    /// <summary>The template; null when the design has no tongue.</summary>
+    public static Sheet? Draw(ReviewedTop top)
+    {
+        var layout = top.Layout;
+        if (layout.Find(Tongue.Name) is not { } tongue || layout.Find(Block.Neck.Name) is not { } block)
+        {
+            return null;
+        }
+
+        var board = new SheetBoard();
+        var view = new FaceView(TopFace.Inside, layout.Design.Get(Identity.Handed).Value);
+        var outline = view.Map(tongue.Footprint.Outer);
+        board.Draw(Tongue.Name, Role.Cut, outline);
+        foreach (var edge in block.Footprint.Outer.Segments.Where(e => e.Label != Block.FaceEdge))
+        {
+            board.Draw(Block.Neck.Name, Role.Mark, view.Map(new Contour([new Vertex(edge.Start, edge.Bulge), new Vertex(edge.End)], isClosed: false)));
+        }
+
+        var body = outline.Bounds.Union(view.Map(block.Footprint.Outer).Bounds);
+        board.Line("centre line", Role.Centre, new Point2(0, body.Max.Y + 5), new Point2(0, body.Min.Y - 6));
+        FaceMarks.Draw(board, view, new Box2(new Point2(Math.Min(body.Min.X, -70), body.Min.Y), new Point2(Math.Max(body.Max.X, 70), body.Max.Y)));
+        Measures(board, layout, body);
+        TitleBlock.Draw(
+            board, top, "Tongue: template, full size", FaceMarks.Reading(view), new Point2(Math.Min(body.Min.X, -90), body.Min.Y - 14), 180);
+        return board.Finish("tongue", $"Tongue template - {layout.Design[Identity.Name].Value}", "The tongue of the neck block at full size, to cut out.");
+    }
+
+    private static void Measures(SheetBoard board, Layout layout, Box2 body)
+    {
+        var design = layout.Design;
+        string Of(double mm) => LengthText.WithUnit(mm, design.Units);
+        var face = Block.Neck.FaceY(design, layout.InsideOfSides);
+        var ladder = new Ladder("tongue measures", body.Max.X + 8, outward: 1);
+        var length = design[Tongue.Length].Value;
+        if (design.Get(Tongue.Shape).Value == TongueShape.Straight)
+        {
+            ladder.Add(face, $"{Of(design[Tongue.RootWidth].Value)} wide, block face {Of(-face)} from neck edge");
+            ladder.Add(face - length, $"{Of(length)} long, {Of(design[Tongue.Thickness].Value)} thick");
+        }
+        else
+        {
+            var recipe = Tongue.Recipe(design);
+            ladder.Add(face, $"{Of(2 * recipe.FaceHalf)} at block face, {Of(-face)} from neck edge");
+            ladder.Add(face - (length / 4), $"hollows of radius {Of(recipe.Fillet)}");
+            ladder.Add(face - (length / 2), $"flanks {LengthText.Of(recipe.Flank)} to the centre line");
+            ladder.Add(face - (3 * length / 4), $"tip of radius {Of(recipe.TipRadius)}");
+            ladder.Add(face - length, $"{Of(length)} long, {Of(design[Tongue.Thickness].Value)} thick");
+        }
+
+        ladder.Draw(board);
+        board.Write("cautions", "wood dust harms lungs: extract it; unplug a router to change bits; follow its maker and local rules", new Point2(Math.Min(body.Min.X, -90), body.Min.Y - 10));
+    }
+}
