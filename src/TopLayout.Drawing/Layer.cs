@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using System.Globalization;
 using System.Text;
 
 namespace TopLayout.Drawing;
@@ -70,7 +69,7 @@ public sealed class Layer
         return text.Length > 0 && char.IsAsciiLetter(text[0]) ? text : "PART_" + text;
     }
 
-    private static string Word(Role role) => role.ToString().ToLower(CultureInfo.InvariantCulture);
+    private static string Word(Role role) => role.ToString().ToLowerInvariant();
 
     private static string Upper(string text) => text.ToUpperInvariant();
 }

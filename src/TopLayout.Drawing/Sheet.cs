@@ -6,7 +6,7 @@ namespace TopLayout.Drawing;
 /// <summary>
 /// One drawing at true size: mm, y up, any origin. Shapes stand in the order in which they are drawn, first at the bottom. A wall
 /// that two recesses share, given twice, is drawn once: on <see cref="Role.Cut"/> and on <see cref="Role.Pocket"/> the first of
-/// equal contours stays, whatever part it belongs to; on the other roles the first of each part.
+/// equal contours stays, whatever part it belongs to; on the other roles the first of each part. Equal labels are written once.
 /// </summary>
 public sealed class Sheet
 {
@@ -32,7 +32,7 @@ public sealed class Sheet
 
         (Name, Title, Description, Page) = (name, title, description, page);
         var drawn = new HashSet<string>(StringComparer.Ordinal);
-        Shapes = [.. shapes.Where(s => s is not ContourShape c || drawn.Add(SharedWall.Key(c)))];
+        Shapes = [.. shapes.Distinct().Where(s => s is not ContourShape c || drawn.Add(SharedWall.Key(c)))];
         Layers = Layer.Of(Shapes);
     }
 

@@ -84,6 +84,14 @@ public class SheetTests
         Assert.Single(Of(new ContourShape("a", Role.Cut, Bow(0.5)), new ContourShape("a", Role.Cut, Bow(0.5).Reversed())).Shapes);
     }
 
+    [Fact]
+    public void Shapes_SameLabelTwice_IsWrittenOnce()
+    {
+        LabelShape Label(string text) => new("a", Role.Text, text, new Point2(0, 0), 2.5);
+
+        Assert.Equal(["one", "two"], Of(Label("one"), Label("two"), Label("one")).Shapes.Cast<LabelShape>().Select(l => l.Text));
+    }
+
     [Theory]
     [InlineData("")]
     [InlineData("plan 1")]

@@ -1,0 +1,61 @@
+using System.ComponentModel;
+using System.Diagnostics;
+using System.Runtime.CompilerServices;
+using Xunit.Abstractions;
+
+namespace TopLayout.EndToEnd.Tests;
+
+/// <summary>
+/// Programs that read our files without sharing a line with us. On a desk where one is missing the test says so and ends; where
+/// the environment says CI=true it fails.
+/// </summary>
+internal static class OutsideReader
+{
+    private static readonly TimeSpan Patience = TimeSpan.FromMinutes(2);
+
+    /// <summary>Has tests/readers/check-drawing read a drawing and demands that it finds nothing.</summary>
+    public static void CheckDrawing(ITestOutputHelper output, params string[] arguments)
+    {
+        if ((Missing("rsvg-convert", "--version") ?? Missing("/usr/bin/python3", "-c", "import ezdxf")) is { } missing)
+        {
+            Skip(output, missing);
+            return;
+        }
+
+        var (code, text) = Run("/usr/bin/python3", [CheckDrawingScript(), .. arguments]);
+        output.WriteLine(text);
+        Assert.True(code == 0, text);
+    }
+
+    private static void Skip(ITestOutputHelper output, string missing)
+    {
+        var message = $"skipped: {missing} is not there (apt-get install python3-ezdxf librsvg2-bin)";
+        output.WriteLine(message);
+        Assert.False(Environment.GetEnvironmentVariable("CI") == "true", message);
+    }
+
+    private static string? Missing(string program, params string[] arguments)
+    {
+        try
+        {
+            return Run(program, arguments).Code == 0 ? null : $"{program} {string.Join(' ', arguments)}";
+        }
+        catch (Win32Exception)
+        {
+            return program;
+        }
+    }
+
+    private static (int Code, string Text) Run(string program, IReadOnlyList<string> arguments)
+    {
+        var start = new ProcessStartInfo(program, arguments) { RedirectStandardOutput = true, RedirectStandardError = true };
+        using var process = Process.Start(start)!;
+        var errors = process.StandardError.ReadToEndAsync();
+        var text = process.StandardOutput.ReadToEnd();
+        Assert.True(process.WaitForExit(Patience), $"{program} takes longer than {Patience}");
+        return (process.ExitCode, text + errors.Result);
+    }
+
+    private static string CheckDrawingScript([CallerFilePath] string here = "") =>
+        Path.Combine(Path.GetDirectoryName(here)!, "..", "readers", "check-drawing");
+}
