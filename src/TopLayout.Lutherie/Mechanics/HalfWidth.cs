@@ -4,8 +4,8 @@ using TopLayout.Lutherie.Parts;
 namespace TopLayout.Lutherie.Mechanics;
 
 /// <summary>
-/// b: the half-width across the grain that acts, ∫b² dy / ∫b dy over an area, each stretch of a grain-square line counted by itself.
-/// Calibration of this project: it makes tapered and round members comparable with straight ones.
+/// b: the half-width across the grain that acts, ∫b² dy / ∫b dy over an area; for a ring half its mean width, area over perimeter.
+/// Calibration of this project: it makes tapered, round and hollow members comparable with straight ones.
 /// </summary>
 public static class HalfWidth
 {
@@ -23,6 +23,11 @@ public static class HalfWidth
     /// <summary>b of an area, mm, exact to about 1e-9 of itself.</summary>
     public static double Of(Region area, Angle grain)
     {
+        if (area.Loops.Length > 1)
+        {
+            return area.Area / area.Loops.Sum(l => l.Length);
+        }
+
         var edges = area.Edges
             .SelectMany(e => EdgePiece.Of(e, grain, ""))
             .Where(p => p.Side != EdgeSide.Neither)
@@ -33,7 +38,7 @@ public static class HalfWidth
         return squares / (area.Area / 2);
     }
 
-    // ∫ Σb² dy between two levels with no edge end between. Edges end square to the grain as roots of y; y = middle + half·sin t turns
+    // ∫ Σb² dy, every stretch of a line square to the grain counted by itself, between two levels with no edge end between. Edges end square to the grain as roots of y; y = middle + half·sin t turns
     // them into smooth functions of t, which the rule takes on two halves.
     private static double Integral(List<MonotoneEdge> edges, double low, double high)
     {
