@@ -54,5 +54,14 @@ public static partial class Rules
         What helps: glue at a humidity nearer to the one in use, make the part thinner or narrower, keep it out of dry air.
         """);
 
-    private static Rule[] Checks => [EdgeAlongGrain, EdgesInLine, HoldsTopWide];
+    /// <summary>Two parts in one place.</summary>
+    public static Rule PartsOverlap { get; } = new("TL3010", "two parts in one place", """
+        Two parts are glued to the same place of one face, and no lap, notch or butt joint is meant between them. One of them would stand on
+        the other, and neither would fit its drawing. The finding names both, and the line of the design that places each. Move, turn or
+        shorten one of them.
+
+        Allowed are the lap of the X, a tone bar butted against a leg, a tongue that grows from its block, and braces let into the linings.
+        """);
+
+    private static Rule[] Checks => [EdgeAlongGrain, EdgesInLine, HoldsTopWide, PartsOverlap];
 }
