@@ -64,7 +64,8 @@ public static class GrainCheck
                 .Append(verdict.Severity)
                 .Append(together is null ? Severity.Pass : scene.Verdict(together).Severity)
                 .Max();
-            if (severity > Severity.Pass)
+            var isAnotherWall = scene.IsOnlyChannel(run) && together is null && found.Exists(f => scene.IsOnlyChannel(f.Item1));
+            if (severity > Severity.Pass && !isAnotherWall)
             {
                 found.Add((run, GrainWords.Run(scene, run, verdict, severity, together)));
                 _ = together is not null && told.Add(together);

@@ -24,7 +24,7 @@ internal static class GrainCures
 
         if (members.Any(m => m.Kind is MemberKind.Tongue or MemberKind.Block or MemberKind.Fretboard))
         {
-            yield return $"carry a brace across the grain over the line, near {Say.Mm(Math.Round(-run.From.MidpointTo(run.To).Y))} from the neck edge";
+            yield return $"carry a brace (a flat brace, or the upper transverse brace) across the grain over the line, near {Say.Mm(Math.Round(-run.From.MidpointTo(run.To).Y))} from the neck edge";
         }
 
         if (members.FirstOrDefault(m => m.Material is { Sawing: not Sawing.Quarter, Lie: GrainLie.InPlane } && !scene.Loads[m.Name].IsCrossGrain) is { } flat)
@@ -44,7 +44,7 @@ internal static class GrainCures
             "taper the tongue (`shape = \"tapered\"`, `edge_angle = 15` or more), so that its edge crosses every grain line",
         MemberKind.Tongue => "raise `edge_angle` of the tongue",
         MemberKind.Block => "make the neck block wider, so that its sides leave this grain line",
-        MemberKind.Fretboard => "widen the neck block at least 5 mm past the fretboard's edges, and let the upper transverse brace or a flat brace cross them",
+        MemberKind.Fretboard when !BlockCarriesFretboard(scene, member) => "widen the neck block at least 5 mm past the fretboard's edges on both sides",
         MemberKind.Plate => $"cut the ends of the {member.Name} at an angle to the grain, or bring them under a brace",
         MemberKind.Lining => "use a narrower or kerfed lining there",
         MemberKind.Bar => $"turn the {member.Name} across the grain, or make it narrower",
@@ -52,4 +52,8 @@ internal static class GrainCures
         MemberKind.Channel => "move the channel by 10 mm or more from the edge on the same grain line",
         _ => null,
     };
+
+    private static bool BlockCarriesFretboard(GrainScene scene, Member fretboard) =>
+        scene.Layout.Find(Block.Neck.Name) is { } block
+        && block.Footprint.Bounds.Max.X >= fretboard.Footprint.Bounds.Max.X + scene.Calibration.BlockContinuesBeyondMm;
 }

@@ -39,6 +39,9 @@ internal sealed class GrainScene
 
     public Member Member(string name) => _members[name];
 
+    /// <summary>True when nothing but walls of a channel makes the run.</summary>
+    public bool IsOnlyChannel(GrainRun run) => run.Contributions.All(c => _members[c.Member].Kind == MemberKind.Channel);
+
     /// <summary>The distinct runs long enough to matter over the edges of some of the members together.</summary>
     public ImmutableArray<GrainRun> Runs(Func<Member, bool> which) =>
         GrainRuns.Distinct(Pieces.Where(p => which(_members[p.Member])), Calibration, Calibration.PassLengthMm);

@@ -24,14 +24,14 @@ internal static class GrainWords
         return new Finding(
             isShared ? Rules.EdgesInLine : Rules.EdgeAlongGrain,
             severity,
-            Subject(named),
+            scene.IsOnlyChannel(run) ? run.Contributions[0].Member : Subject(named),
             Sentence(scene, run, named, verdict) + Together(added, together))
         {
             Measured = new Measurement(run.LengthMm, "mm", Limit(verdict, scene.Calibration)),
             Where = (run.From, run.To),
             Place = places[0],
             OtherPlaces = [.. places.Concat(members[0].Places).Distinct().Where(p => p != places[0])],
-            Cure = GrainCures.For(scene, run, [.. members, .. added.Select(c => scene.Member(c.Member))]),
+            Cure = scene.IsOnlyChannel(run) && added.Count == 0 ? null : GrainCures.For(scene, run, [.. members, .. added.Select(c => scene.Member(c.Member))]),
         };
     }
 
@@ -59,7 +59,10 @@ internal static class GrainWords
 
     private static ImmutableArray<Contribution> Named(GrainRun run)
     {
-        ImmutableArray<Contribution> worth = [.. run.Contributions.Where(c => c.LengthMm >= WorthNamingMm)];
+        ImmutableArray<Contribution> worth =
+        [
+            .. run.Contributions.Where(c => c.LengthMm >= WorthNamingMm).DistinctBy(c => (c.Member, c.Label)),
+        ];
         return worth.IsEmpty ? run.Contributions[..1] : worth;
     }
 
@@ -67,6 +70,12 @@ internal static class GrainWords
 
     private static string Sentence(GrainScene scene, GrainRun run, ImmutableArray<Contribution> named, RunVerdict verdict)
     {
+        if (scene.IsOnlyChannel(run))
+        {
+            return $"the walls of the {run.Contributions[0].Member} run along the grain for {Say.TwoDigits(run.LengthMm)} mm at either side of the hole; "
+                + "they weaken the top there, and nothing pulls on them";
+        }
+
         var edges = string.Join(" and ", named.Select(c => $"the {c.Label} of the {c.Member}"));
         var middle = run.From.MidpointTo(run.To);
         var side = middle.X < 0 ? "bass" : "treble";
@@ -84,10 +93,6 @@ internal static class GrainWords
     private static string Against(GrainScene scene, ImmutableArray<Contribution> named, RunVerdict verdict)
     {
         var woods = named.Select(c => scene.Member(c.Member)).Where(m => m.Material is not null).Select(m => MaterialText(scene, m)).Distinct().ToList();
-        if (woods.Count == 0)
-        {
-            return "a channel weakens the top along it, and nothing pulls on it";
-        }
 
         var season = (scene.IsSeasonAssumed ? "season not said, taken as " : "") + SeasonText(scene);
         var index = verdict.IsFromLengthAlone

@@ -18,11 +18,11 @@ internal static class FaceMarks
     {
         var (middle, baseline) = (body.Center.X, body.Max.Y + 14);
         board.Write(Part, view.Word, new Point2(middle, baseline), WordMm, Alignment.Centre);
-        var (left, right) = view.IsBassLeft ? ("BASS", "TREBLE") : ("TREBLE", "BASS");
-        board.Write(Part, left, new Point2(body.Min.X, baseline), 5);
-        board.Write(Part, right, new Point2(body.Max.X, baseline), 5, Alignment.Right);
-
         var half = Lettering.Measure(view.Word, WordMm).Width / 2;
+        var (left, right) = view.IsBassLeft ? ("BASS", "TREBLE") : ("TREBLE", "BASS");
+        var reach = Math.Max(body.Width / 2, half + 62);
+        board.Write(Part, left, new Point2(middle - reach, baseline), 5);
+        board.Write(Part, right, new Point2(middle + reach, baseline), 5, Alignment.Right);
         Arrow(board, new Point2(middle - half - 16, baseline - 1));
         board.Draw(Part, Role.Text, Contour.Circle(new Point2(middle + half + 16, baseline + (WordMm / 2)), WordMm * 0.75));
         board.Write(Part, "R", new Point2(middle + half + 16, baseline + (WordMm / 2) - 3), 6, Alignment.Centre);

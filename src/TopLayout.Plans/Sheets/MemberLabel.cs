@@ -15,15 +15,27 @@ internal static class MemberLabel
         return new LabelRequest(member.Name, Role.Text, member.Name, SheetBoard.TextMm, Anchor(member, footprint))
         {
             Inside = member.Kind == MemberKind.Channel ? null : footprint,
-            Rotation = member.Kind == MemberKind.Bar ? Upright(member.Grain, view) : Angle.Zero,
+            Rotation = member.Kind is MemberKind.Bar or MemberKind.Fretboard ? Upright(member.Grain, view) : Angle.Zero,
             Priority = role == Role.Mark ? 1 : 2,
         };
     }
 
-    // A point on or in the member: the middle of its longest glued edge, a little inside.
+    // A point of the member: on a channel's outer wall towards the tail's right, else its middle, a little off the centre line.
     private static Point2 Anchor(Member member, Region footprint)
     {
-        var edge = footprint.Edges.Where(e => !member.UngluedEdges.Contains(e.Label)).MaxBy(e => e.Length);
+        var box = footprint.Bounds;
+        return member.Kind switch
+        {
+            MemberKind.Channel => box.Center + (Trig.Direction(Angle.FromDegrees(-30)) * (box.Width / 2)),
+            MemberKind.Bar => Middle(footprint),
+            MemberKind.Lining => Middle(footprint),
+            _ => box.Center,
+        };
+    }
+
+    private static Point2 Middle(Region footprint)
+    {
+        var edge = footprint.Edges.MaxBy(e => e.Length);
         return edge.PointAt(0.5) + (edge.TangentAt(0.5).Left * 1);
     }
 

@@ -27,7 +27,7 @@ internal static class TongueSheet
 
         var body = outline.Bounds.Union(view.Map(block.Footprint.Outer).Bounds);
         board.Line("centre line", Role.Centre, new Point2(0, body.Max.Y + 5), new Point2(0, body.Min.Y - 6));
-        FaceMarks.Draw(board, view, new Box2(new Point2(Math.Min(body.Min.X, -70), body.Min.Y), new Point2(Math.Max(body.Max.X, 70), body.Max.Y)));
+        FaceMarks.Draw(board, view, body);
         Measures(board, layout, body);
         TitleBlock.Draw(
             board, top, "Tongue: template, full size", FaceMarks.Reading(view), new Point2(Math.Min(body.Min.X, -90), body.Min.Y - 14), 180);
@@ -39,12 +39,15 @@ internal static class TongueSheet
         var design = layout.Design;
         string Of(double mm) => LengthText.WithUnit(mm, design.Units);
         var face = Block.Neck.FaceY(design, layout.InsideOfSides);
+        var material = layout.Find(Tongue.Name)!.Material!;
+        var grain = design.Get(Tongue.Grain).Value.ToString().ToLowerInvariant();
+        var stock = $"{Of(design[Tongue.Thickness].Value)} thick, {material.Wood.Name}, grain {grain}";
         var ladder = new Ladder("tongue measures", body.Max.X + 8, outward: 1);
         var length = design[Tongue.Length].Value;
         if (design.Get(Tongue.Shape).Value == TongueShape.Straight)
         {
             ladder.Add(face, $"{Of(design[Tongue.RootWidth].Value)} wide, block face {Of(-face)} from neck edge");
-            ladder.Add(face - length, $"{Of(length)} long, {Of(design[Tongue.Thickness].Value)} thick");
+            ladder.Add(face - length, $"{Of(length)} long, {stock}");
         }
         else
         {
@@ -53,7 +56,7 @@ internal static class TongueSheet
             ladder.Add(face - (length / 4), $"hollows of radius {Of(recipe.Fillet)}");
             ladder.Add(face - (length / 2), $"flanks {LengthText.Of(recipe.Flank)} to the centre line");
             ladder.Add(face - (3 * length / 4), $"tip of radius {Of(recipe.TipRadius)}");
-            ladder.Add(face - length, $"{Of(length)} long, {Of(design[Tongue.Thickness].Value)} thick");
+            ladder.Add(face - length, $"{Of(length)} long, {stock}");
         }
 
         ladder.Draw(board);
