@@ -22,10 +22,24 @@ internal sealed class BandScan(IEnumerable<EdgePiece> pieces, Calibration calibr
     /// <summary>How near the top between two events is found, mm across the grain.</summary>
     private const double TopMm = 1e-5;
 
+    /// <summary>Where a rise between two stations is looked for, as shares of their distance.</summary>
+    private static readonly double[] Probes = [1 / 16.0, 0.5, 15 / 16.0];
+
+    private static readonly Crossing[] Merging = [Crossing.GapFull];
+
+    private static readonly Crossing[] PastSupport = [Crossing.LowEnds, Crossing.HighEnds];
+
     private readonly List<(EdgePiece Piece, MonotoneEdge Edge)> _pieces =
         [.. pieces.Where(p => p.Side != EdgeSide.Neither).Select(p => (p, new MonotoneEdge(p.Edge)))];
 
     private readonly double _w = calibration.BandHalfWidthMm;
+
+    private enum Crossing
+    {
+        GapFull,
+        LowEnds,
+        HighEnds,
+    }
 
     /// <summary>The pieces that reach into the band of a grain line, with the stretch of each and its x range there.</summary>
     public IEnumerable<(EdgePiece Piece, MonotoneEdge Edge, Stretch Stretch)> InBand(double x) => _pieces
@@ -81,11 +95,14 @@ internal sealed class BandScan(IEnumerable<EdgePiece> pieces, Calibration calibr
         var steps = (int)Math.Ceiling((b - a) / _w);
         var between = Enumerable.Range(1, steps - 1).Select(i => a + ((b - a) * i / steps));
         List<double> marks = [a, .. Crossings(a, b, active).Concat(between).Order(), b];
-        yield return At(a, active);
+        var last = At(a, active);
+        yield return last;
         foreach (var (from, to) in marks.Zip(marks.Skip(1)).Where(m => m.Second - m.First > SameMm))
         {
-            yield return At(hasArc ? Top(from, to, active) : (from + to) / 2, active);
-            yield return At(to, active);
+            var next = At(to, active);
+            yield return hasArc ? Top(last, next, active) : At((from + to) / 2, active);
+            yield return next;
+            last = next;
         }
     }
 
@@ -106,82 +123,85 @@ internal sealed class BandScan(IEnumerable<EdgePiece> pieces, Calibration calibr
         return new Stretch(low, high);
     }
 
-    // Golden section on the longest run (Kiefer 1953). On two tops between the same events the better of those it meets is taken.
-    private double Top(double from, double to, List<(bool IsSupported, MonotoneEdge Edge)> active)
+    // The middle of two stations, or the top of the longest run between them when a probe near either end or in the middle rises over both.
+    private Station Top(Station from, Station to, List<(bool IsSupported, MonotoneEdge Edge)> active)
+    {
+        var width = to.X - from.X;
+        var probes = Probes.Select(f => At(from.X + (f * width), active)).ToArray();
+        var best = Array.IndexOf(probes, probes.MaxBy(p => p.Longest));
+        if (probes[best].Longest <= Math.Max(from.Longest, to.Longest) + Runs.SlackMm)
+        {
+            return probes[1];
+        }
+
+        return Golden(best == 0 ? from.X : probes[best - 1].X, best == 2 ? to.X : probes[best + 1].X, active);
+    }
+
+    // Golden section on the longest run (Kiefer 1953).
+    private Station Golden(double from, double to, List<(bool IsSupported, MonotoneEdge Edge)> active)
     {
         var golden = (Math.Sqrt(5) - 1) / 2;
-        var (c, d) = (to - (golden * (to - from)), from + (golden * (to - from)));
-        var (atC, atD) = (At(c, active).Longest, At(d, active).Longest);
+        var (c, d) = (At(to - (golden * (to - from)), active), At(from + (golden * (to - from)), active));
         while (to - from > TopMm)
         {
-            if (atC > atD)
+            if (c.Longest > d.Longest)
             {
-                (to, d, atD) = (d, c, atC);
-                c = to - (golden * (to - from));
-                atC = At(c, active).Longest;
+                (to, d) = (d.X, c);
+                c = At(to - (golden * (to - from)), active);
             }
             else
             {
-                (from, c, atC) = (c, d, atD);
-                d = from + (golden * (to - from));
-                atD = At(d, active).Longest;
+                (from, c) = (c.X, d);
+                d = At(from + (golden * (to - from)), active);
             }
         }
 
-        return (from + to) / 2;
+        return c.Longest > d.Longest ? c : d;
     }
 
     // The x in (a, b) at which a gap between two free stretches reaches the merging length, or the end of a supported stretch passes
     // that of a free one.
-    private IEnumerable<double> Crossings(double a, double b, List<(bool IsSupported, MonotoneEdge Edge)> active)
+    private List<double> Crossings(double a, double b, List<(bool IsSupported, MonotoneEdge Edge)> active)
     {
         double[] probes = [a, (a + b) / 2, b];
-        var stretches = active.Select(p => probes.Select(x => StretchOf(p.Edge, x)).ToArray()).ToList();
-        for (var i = 0; i < active.Count; i++)
+        var stretches = active.Select(p => probes.Select(x => StretchOf(p.Edge, x)).ToArray()).ToArray();
+        var roots = new List<double>();
+        for (var i = 0; i < stretches.Length; i++)
         {
-            for (var j = 0; j < active.Count; j++)
+            for (var j = 0; j < stretches.Length && !active[i].IsSupported; j++)
             {
-                if (i == j || active[i].IsSupported)
+                foreach (var kind in active[j].IsSupported ? PastSupport : Merging)
                 {
-                    continue;
-                }
-
-                var (first, second, isSupported) = (active[i].Edge, active[j].Edge, active[j].IsSupported);
-                foreach (var difference in Differences(isSupported))
-                {
-                    foreach (var k in (int[])[0, 1])
+                    for (var k = 0; k < 2 && i != j; k++)
                     {
-                        if ((difference(stretches[i][k], stretches[j][k]) > 0) != (difference(stretches[i][k + 1], stretches[j][k + 1]) > 0))
+                        var isUp = Difference(kind, stretches[i][k + 1], stretches[j][k + 1]) > 0;
+                        if ((Difference(kind, stretches[i][k], stretches[j][k]) > 0) != isUp)
                         {
-                            yield return Root(x => difference(StretchOf(first, x), StretchOf(second, x)), probes[k], probes[k + 1]);
+                            roots.Add(Root(kind, active[i].Edge, active[j].Edge, probes[k], probes[k + 1], isUp));
                         }
                     }
                 }
             }
         }
+
+        return roots;
     }
 
-    private IEnumerable<Func<Stretch, Stretch, double>> Differences(bool isSecondSupported)
+    private double Difference(Crossing kind, Stretch free, Stretch other) => kind switch
     {
-        if (isSecondSupported)
-        {
-            yield return (free, supported) => supported.Low - free.Low;
-            yield return (free, supported) => supported.High - free.High;
-        }
-        else
-        {
-            yield return (free, other) => other.Low - free.High - calibration.MergeGapMm;
-        }
-    }
+        Crossing.GapFull => other.Low - free.High - calibration.MergeGapMm,
+        Crossing.LowEnds => other.Low - free.Low,
+        _ => other.High - free.High,
+    };
 
     // Bisection: the sign differs at the ends.
-    private static double Root(Func<double, double> f, double from, double to)
+    private double Root(Crossing kind, MonotoneEdge free, MonotoneEdge other, double from, double to, bool isUpAtEnd)
     {
-        var isUp = f(from) > 0;
-        for (var i = 0; i < 60; i++)
+        for (var i = 0; i < 60 && to - from > 0; i++)
         {
             var middle = (from + to) / 2;
-            (from, to) = f(middle) > 0 == isUp ? (middle, to) : (from, middle);
+            var isUp = Difference(kind, StretchOf(free, middle), StretchOf(other, middle)) > 0;
+            (from, to) = isUp == isUpAtEnd ? (from, middle) : (middle, to);
         }
 
         return (from + to) / 2;

@@ -54,35 +54,32 @@ public static class GrainRuns
     }
 
     // Groups of runs that overlap along the grain from one station to the next, each with the number of its station.
-    private static List<List<(int Station, double X, Stretch Run)>> Patches(List<Station> stations, double floorMm)
+    private static IEnumerable<List<(int Station, double X, Stretch Run)>> Patches(List<Station> stations, double floorMm)
     {
-        var groups = new List<List<(int Station, double X, Stretch Run)>>();
-        var open = new List<List<(int Station, double X, Stretch Run)>>();
-        for (var i = 0; i < stations.Count; i++)
+        var entries = new List<(int Station, double X, Stretch Run)>();
+        var leader = new List<int>();
+        int Lead(int i) => leader[i] == i ? i : leader[i] = Lead(leader[i]);
+        var (lastFrom, lastTo) = (0, 0);
+        for (var station = 0; station < stations.Count; station++)
         {
-            foreach (var run in stations[i].Runs.Where(r => r.Length > floorMm))
+            foreach (var run in stations[station].Runs.Where(r => r.Length > floorMm))
             {
-                var beside = open.Where(g => g.Any(e => e.Station >= i - 1 && e.Station < i && e.Run.Overlaps(run))).ToList();
-                var group = beside.FirstOrDefault() ?? [];
-                foreach (var other in beside.Skip(1))
+                var own = entries.Count;
+                leader.Add(own);
+                entries.Add((station, stations[station].X, run));
+                for (var i = lastFrom; i < lastTo; i++)
                 {
-                    group.AddRange(other);
-                    groups.Remove(other);
-                    open.Remove(other);
-                }
-
-                group.Add((i, stations[i].X, run));
-                if (beside.Count == 0)
-                {
-                    groups.Add(group);
-                    open.Add(group);
+                    if (entries[i].Run.Overlaps(run))
+                    {
+                        leader[Lead(i)] = Lead(own);
+                    }
                 }
             }
 
-            open.RemoveAll(g => g.Max(e => e.Station) < i);
+            (lastFrom, lastTo) = (lastTo, entries.Count);
         }
 
-        return groups;
+        return entries.Index().GroupBy(e => Lead(e.Index), e => e.Item).Select(g => g.ToList());
     }
 
     // The longest run of a patch; where several grain lines in a row are equally bad, the middle one.

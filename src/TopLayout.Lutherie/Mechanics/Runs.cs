@@ -17,55 +17,59 @@ internal static class Runs
     public const double SlackMm = 1e-6;
 
     /// <summary>
-    /// The runs in order: what is free and not supported at the same place, joined over gaps that are short and hold no support.
+    /// The runs in order: what is free and not supported at the same place, joined over gaps that are short and hold no support. Both
+    /// lists are used up.
     /// </summary>
     public static List<Stretch> Of(List<Stretch> free, List<Stretch> supported, double mergeGapMm)
     {
-        var blocks = Union(supported.Where(s => s.Length > SlackMm), 0);
-        var open = free.SelectMany(f => Without(f, blocks));
-        var runs = new List<Stretch>();
-        foreach (var next in open.OrderBy(s => s.Low))
-        {
-            if (runs.Count > 0 && Joins(runs[^1], next, blocks, mergeGapMm))
-            {
-                runs[^1] = runs[^1] with { High = Math.Max(runs[^1].High, next.High) };
-            }
-            else
-            {
-                runs.Add(next);
-            }
-        }
-
-        return runs;
+        supported.RemoveAll(s => s.Length <= SlackMm);
+        var blocks = Joined(supported, 0, []);
+        return Joined(blocks.Count == 0 ? free : [.. free.SelectMany(f => Without(f, blocks))], mergeGapMm + SlackMm, blocks);
     }
 
-    private static bool Joins(Stretch run, Stretch next, List<Stretch> blocks, double mergeGapMm) =>
-        next.Low - run.High <= mergeGapMm + SlackMm
-        && !blocks.Any(b => b.High > run.High + SlackMm && b.Low < next.Low - SlackMm);
-
-    private static List<Stretch> Union(IEnumerable<Stretch> stretches, double gapMm)
+    // Stretches joined over gaps up to a length that hold no block.
+    private static List<Stretch> Joined(List<Stretch> stretches, double gapMm, List<Stretch> blocks)
     {
-        var union = new List<Stretch>();
-        foreach (var next in stretches.OrderBy(s => s.Low))
+        stretches.Sort((a, b) => a.Low.CompareTo(b.Low));
+        var joined = new List<Stretch>();
+        foreach (var next in stretches)
         {
-            if (union.Count > 0 && next.Low <= union[^1].High + gapMm)
+            if (joined.Count > 0 && next.Low - joined[^1].High <= gapMm && !IsBlocked(joined[^1].High, next.Low, blocks))
             {
-                union[^1] = union[^1] with { High = Math.Max(union[^1].High, next.High) };
+                joined[^1] = joined[^1] with { High = Math.Max(joined[^1].High, next.High) };
             }
             else
             {
-                union.Add(next);
+                joined.Add(next);
             }
         }
 
-        return union;
+        return joined;
+    }
+
+    private static bool IsBlocked(double from, double to, List<Stretch> blocks)
+    {
+        foreach (var b in blocks)
+        {
+            if (b.High > from + SlackMm && b.Low < to - SlackMm)
+            {
+                return true;
+            }
+        }
+
+        return false;
     }
 
     private static IEnumerable<Stretch> Without(Stretch stretch, List<Stretch> blocks)
     {
         var low = stretch.Low;
-        foreach (var b in blocks.Where(b => b.Overlaps(stretch)))
+        foreach (var b in blocks)
         {
+            if (!b.Overlaps(stretch))
+            {
+                continue;
+            }
+
             if (b.Low > low)
             {
                 yield return new Stretch(low, b.Low);
