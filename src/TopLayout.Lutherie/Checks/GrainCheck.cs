@@ -11,8 +11,8 @@ namespace TopLayout.Lutherie.Checks;
 /// </summary>
 public static class GrainCheck
 {
-    // Edges of the other face count as lying on the same grain line from this length on, mm; a crossing leaves less.
-    private const double SharedLineMm = 10;
+    // Shorter runs are not looked at for what the other face adds to them, mm: a brace that crosses at 45 degrees leaves two of 6 mm.
+    private const double ShortestMm = 10;
 
     /// <summary>The review of a layout.</summary>
     /// <param name="layout">The layout.</param>
@@ -48,58 +48,54 @@ public static class GrainCheck
         }),
     ];
 
-    // The runs of each face that ask for something, and those that only both faces together make.
+    // The runs of each face that ask for something, by themselves or with what lies on the same grain line on the other face.
     private static List<(GrainRun Run, Finding Finding)> Runs(GrainScene scene)
     {
         var own = GrainRuns.PerSide(scene.Pieces, scene.Calibration).Select(r => (Run: r, scene.Verdict(r).Severity)).ToList();
-        var shared = scene.Runs(_ => true).Where(r => IsShared(scene, r)).ToList();
-        var found = new List<(GrainRun, Finding)>();
-        var told = new HashSet<GrainRun>();
-        foreach (var run in scene.Runs(m => m.Face == TopFace.Inside).Concat(scene.Runs(m => m.Face == TopFace.Outside)))
+        var inside = scene.Runs(TopFace.Inside, ShortestMm);
+        var outside = scene.Runs(TopFace.Outside, ShortestMm);
+        var found = new List<(GrainRun Run, Finding Finding)>();
+        foreach (var (run, others) in inside.Select(r => (r, outside)).Concat(outside.Select(r => (r, inside))))
         {
             var verdict = scene.Verdict(run);
-            var together = shared.Find(s => s.LengthMm >= run.LengthMm - scene.Calibration.MergeGapMm && IsSameLine(s, run, scene.Calibration));
+            var together = Together(run, others, scene.Calibration);
+
             // A longer line is no milder than a part of it: neither one member's own run, nor one face's.
             var severity = own.Where(o => IsPartOf(o.Run, run, scene.Calibration)).Select(o => o.Severity)
                 .Append(verdict.Severity)
                 .Append(together is null ? Severity.Pass : scene.Verdict(together).Severity)
                 .Max();
-            var isAnotherWall = scene.IsOnlyChannel(run) && together is null && found.Exists(f => scene.IsOnlyChannel(f.Item1));
+            var isAnotherWall = scene.IsOnlyChannel(run) && together is null && found.Exists(f => scene.IsOnlyChannel(f.Run));
             if (severity > Severity.Pass && !isAnotherWall)
             {
                 found.Add((run, GrainWords.Run(scene, run, verdict, severity, together)));
-                _ = together is not null && told.Add(together);
-            }
-        }
-
-        foreach (var run in shared.Where(s => !told.Contains(s)))
-        {
-            var verdict = scene.Verdict(run);
-            if (verdict.Severity > Severity.Pass)
-            {
-                found.Add((run, GrainWords.Run(scene, run, verdict, verdict.Severity, null)));
             }
         }
 
         return found;
     }
 
-    private static bool IsShared(GrainScene scene, GrainRun run) => run.Contributions
-        .Where(c => c.LengthMm >= SharedLineMm)
-        .Select(c => scene.Member(c.Member).Face)
-        .Distinct()
-        .Count() == 2;
+    // The run and all runs of the other face on its grain line, as one; null when there are none.
+    private static GrainRun? Together(GrainRun run, IEnumerable<GrainRun> others, Calibration calibration)
+    {
+        var partners = others.Where(o => IsSameLine(o, run, calibration)
+            && Math.Min(o.ToY, run.ToY) - Math.Max(o.FromY, run.FromY) >= -calibration.MergeGapMm).ToList();
+        return partners.Count == 0 ? null : run with
+        {
+            FromY = partners.Min(p => Math.Min(p.FromY, run.FromY)),
+            ToY = partners.Max(p => Math.Max(p.ToY, run.ToY)),
+            Contributions = [.. run.Contributions, .. partners.SelectMany(p => p.Contributions)],
+        };
+    }
 
     private static bool IsPartOf(GrainRun part, GrainRun run, Calibration calibration) =>
         run.Contributions.Any(c => c.Member == part.Contributions[0].Member && c.Side == part.Contributions[0].Side)
-        && Math.Abs(part.X - run.X) <= 2 * calibration.BandHalfWidthMm
-        && part.Grain == run.Grain
+        && IsSameLine(part, run, calibration)
         && Math.Min(part.ToY, run.ToY) - Math.Max(part.FromY, run.FromY) >= part.LengthMm / 2;
 
+    // Both edges can lie within the band round one grain line.
     private static bool IsSameLine(GrainRun a, GrainRun b, Calibration calibration) =>
-        a.Grain == b.Grain
-        && Math.Abs(a.X - b.X) <= 2 * calibration.BandHalfWidthMm
-        && Math.Min(a.ToY, b.ToY) - Math.Max(a.FromY, b.FromY) >= SharedLineMm;
+        a.Grain == b.Grain && Math.Abs(a.EdgeX - b.EdgeX) <= 2 * calibration.BandHalfWidthMm;
 
     // Every part that no finding speaks of, with the worse of its sides.
     private static IEnumerable<Finding> Passes(GrainScene scene, ImmutableArray<SideVerdict> sides, List<(GrainRun Run, Finding Finding)> runs)

@@ -42,9 +42,9 @@ internal sealed class GrainScene
     /// <summary>True when nothing but walls of a channel makes the run.</summary>
     public bool IsOnlyChannel(GrainRun run) => run.Contributions.All(c => _members[c.Member].Kind == MemberKind.Channel);
 
-    /// <summary>The distinct runs long enough to matter over the edges of some of the members together.</summary>
-    public ImmutableArray<GrainRun> Runs(Func<Member, bool> which) =>
-        GrainRuns.Distinct(Pieces.Where(p => which(_members[p.Member])), Calibration, Calibration.PassLengthMm);
+    /// <summary>The distinct runs over the edges of all members of a face together that are longer than a floor, mm; longest first.</summary>
+    public ImmutableArray<GrainRun> Runs(TopFace face, double floorMm) =>
+        GrainRuns.Distinct(Pieces.Where(p => _members[p.Member].Face == face), Calibration, floorMm);
 
     public RunVerdict Verdict(GrainRun run) => RunVerdict.Of(run, Loads, Calibration);
 }

@@ -18,7 +18,9 @@ internal static class GrainWords
     {
         var named = Named(run);
         var members = named.Select(c => c.Member).Distinct().Select(scene.Member).ToList();
-        var added = together is null ? [] : Named(together).Where(c => scene.Member(c.Member).Face != members[0].Face).ToList();
+        var added = together is null || together.LengthMm < scene.Calibration.PassLengthMm
+            ? []
+            : Named(together).Where(c => scene.Member(c.Member).Face != members[0].Face).ToList();
         var isShared = members.Count > 1 || added.Count > 0;
         var places = members.Concat(added.Select(c => scene.Member(c.Member)).Distinct()).Select(m => m.Places[0]).ToList();
         return new Finding(
@@ -30,7 +32,7 @@ internal static class GrainWords
             Measured = new Measurement(run.LengthMm, "mm", Limit(verdict, scene.Calibration)),
             Where = (run.From, run.To),
             Place = places[0],
-            OtherPlaces = [.. places.Concat(members[0].Places).Distinct().Where(p => p != places[0])],
+            OtherPlaces = [.. places.Distinct().Where(p => p != places[0])],
             Cure = scene.IsOnlyChannel(run) && added.Count == 0 ? null : GrainCures.For(scene, run, [.. members, .. added.Select(c => scene.Member(c.Member))]),
         };
     }
@@ -107,8 +109,8 @@ internal static class GrainWords
         var sawing = material.Sawing != Sawing.Unknown
             ? SawingText(material.Sawing)
             : scene.Loads[member.Name].Mismatch?.Value is { } worse ? $"{SawingText(worse.Sawing)} (not said; the worse case)" : "sawing not said,";
-        var grain = material.Lie == GrainLie.Upright ? ", grain upright" : member.Kind == MemberKind.Tongue || member.Kind == MemberKind.Block
-            ? scene.Loads[member.Name].IsCrossGrain ? ", grain across" : ", grain along"
+        var grain = material.Lie == GrainLie.Upright ? " (grain upright)" : member.Kind == MemberKind.Tongue || member.Kind == MemberKind.Block
+            ? scene.Loads[member.Name].IsCrossGrain ? " (grain across)" : " (grain along)"
             : "";
         return $"{sawing} {material.Wood.Name}{grain}";
     }

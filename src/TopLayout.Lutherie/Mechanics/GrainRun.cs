@@ -10,7 +10,9 @@ namespace TopLayout.Lutherie.Mechanics;
 /// <param name="IsLongSide">True when the edge runs along the member's own long grain.</param>
 /// <param name="LengthMm">Length along the grain within the run, mm.</param>
 /// <param name="LeastAngle">The least angle to the grain on that part.</param>
-public sealed record Contribution(string Member, EdgeSide Side, string Label, bool IsLongSide, double LengthMm, Angle LeastAngle);
+/// <param name="EdgeX">Where that part of the edge lies on average, x in the grain's frame, mm.</param>
+public sealed record Contribution(
+    string Member, EdgeSide Side, string Label, bool IsLongSide, double LengthMm, Angle LeastAngle, double EdgeX);
 
 /// <summary>
 /// A stretch of one grain line along which unsupported glued edges lie within the band: a crack can pop open over this length at once.
@@ -27,13 +29,16 @@ public sealed record GrainRun(
     /// <summary>Λ, mm.</summary>
     public double LengthMm => ToY - FromY;
 
-    /// <summary>The tail end in top coordinates.</summary>
+    /// <summary>Where the edges of the run lie on average, x in the grain's frame, mm: within the band round <see cref="X"/>.</summary>
+    public double EdgeX => Contributions.Sum(c => c.LengthMm * c.EdgeX) / Contributions.Sum(c => c.LengthMm);
+
+    /// <summary>The tail end on the edges' line, in top coordinates.</summary>
     public Point2 From => ToTop(FromY);
 
-    /// <summary>The neck end in top coordinates.</summary>
+    /// <summary>The neck end on the edges' line, in top coordinates.</summary>
     public Point2 To => ToTop(ToY);
 
-    private Point2 ToTop(double y) => new Placement(default, Grain, false).Apply(new Point2(X, y));
+    private Point2 ToTop(double y) => new Placement(default, Grain, false).Apply(new Point2(EdgeX, y));
 }
 
 /// <summary>The profile of Λ across the top at one grain line, to draw beside the plan.</summary>

@@ -103,12 +103,15 @@ public static class GrainRuns
         var w = calibration.BandHalfWidthMm;
         var parts = scan.InBand(x)
             .Where(p => !p.Piece.IsSupported && p.Stretch.Overlaps(run))
-            .Select(p => (p.Piece, Length: Math.Min(p.Stretch.High, run.High) - Math.Max(p.Stretch.Low, run.Low), Angle: p.Edge.LeastAngle(x - w, x + w)))
+            .Select(p => (p.Piece, p.Edge, Low: Math.Max(p.Stretch.Low, run.Low), High: Math.Min(p.Stretch.High, run.High)))
+            .Select(p => (p.Piece, Length: p.High - p.Low, Angle: p.Edge.LeastAngle(x - w, x + w), X: (p.Edge.XAt(p.Low) + p.Edge.XAt(p.High)) / 2))
+            .Where(p => p.Length > 0)
             .ToList();
         var contributions = parts
             .GroupBy(p => (p.Piece.Member, p.Piece.Side, p.Piece.Label, p.Piece.IsLongSide))
             .Select(g => new Contribution(
-                g.Key.Member, g.Key.Side, g.Key.Label, g.Key.IsLongSide, g.Sum(p => p.Length), g.Min(p => p.Angle)))
+                g.Key.Member, g.Key.Side, g.Key.Label, g.Key.IsLongSide, g.Sum(p => p.Length), g.Min(p => p.Angle),
+                g.Sum(p => p.Length * p.X) / g.Sum(p => p.Length)))
             .OrderByDescending(c => Math.Round(c.LengthMm / EqualMm))
             .ThenBy(c => c.Member, StringComparer.Ordinal)
             .ThenBy(c => c.Label, StringComparer.Ordinal);

@@ -29,8 +29,9 @@ internal static class TongueSheet
         board.Line("centre line", Role.Centre, new Point2(0, body.Max.Y + 5), new Point2(0, body.Min.Y - 6));
         FaceMarks.Draw(board, view, body);
         Measures(board, layout, body);
-        TitleBlock.Draw(
-            board, top, "Tongue: template, full size", FaceMarks.Reading(view), new Point2(Math.Min(body.Min.X, -90), body.Min.Y - 14), 180);
+        var drawn = board.Extents;
+        board.Write(Cautions.Part, Cautions.Cutting, new Point2(drawn.Min.X, drawn.Min.Y - 7));
+        TitleBlock.Draw(board, top, "Tongue: template, full size", FaceMarks.Reading(view), new Point2(drawn.Min.X, drawn.Min.Y - 12), drawn.Width);
         return board.Finish("tongue", $"Tongue template - {layout.Design[Identity.Name].Value}", "The tongue of the neck block at full size, to cut out.");
     }
 
@@ -60,6 +61,5 @@ internal static class TongueSheet
         }
 
         ladder.Draw(board);
-        board.Write("cautions", "wood dust harms lungs: extract it; unplug a router to change bits; follow its maker and local rules", new Point2(Math.Min(body.Min.X, -90), body.Min.Y - 10));
     }
 }

@@ -129,5 +129,5 @@ public class RunVerdictTests
 
     private static GrainRun Run(params (string Member, double Length, bool IsLongSide)[] parts) => new(
         TopHalf.Whole, Angle.Zero, 0, 0, parts.Sum(p => p.Member == "wall" ? 0 : p.Length),
-        [.. parts.Select(p => new Contribution(p.Member, EdgeSide.Right, "side", p.IsLongSide, p.Length, Angle.Zero))]);
+        [.. parts.Select(p => new Contribution(p.Member, EdgeSide.Right, "side", p.IsLongSide, p.Length, Angle.Zero, 0))]);
 }
