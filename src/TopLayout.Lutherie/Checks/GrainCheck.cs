@@ -25,7 +25,7 @@ public static class GrainCheck
         return new GrainReview
         {
             Calibration = scene.Calibration,
-            Findings = [.. Finding.Sorted([.. runs.Select(r => r.Finding), .. Passes(scene, sides, runs), .. HeldWide(scene)])],
+            Findings = [.. Finding.Sorted([.. runs.Select(r => r.Finding), .. Passes(scene, sides, runs), .. HeldWide(scene), .. NoDrying(scene)])],
             Sides = sides,
             Profile = GrainRuns.Profile(scene.Pieces, scene.Calibration),
             Assumptions = [.. GrainWords.Assumptions(scene)],
@@ -114,6 +114,25 @@ public static class GrainCheck
             {
                 Measured = new Measurement(worst?.RunMm ?? 0, "mm", scene.Calibration.PassLengthMm),
                 Place = member.Places[0],
+            };
+        }
+    }
+
+    private static IEnumerable<Finding> NoDrying(GrainScene scene)
+    {
+        if (scene.Season.MoistureLossPercent <= 0)
+        {
+            var design = scene.Layout.Design;
+            yield return new Finding(
+                Rules.SeasonDoesNotDry,
+                Severity.Note,
+                "season",
+                $"the air in use, {GrainWords.Percent(scene.Season.UsedHumidityPercent)}, is no drier than the air at gluing, "
+                    + $"{GrainWords.Percent(scene.Season.GluedHumidityPercent)}: the grain check looks at drying only, and judges nothing here")
+            {
+                Place = design[SeasonSection.UsedHumidity].Place,
+                OtherPlaces = [design[SeasonSection.GluedHumidity].Place],
+                Cure = "set `used_humidity` to the driest air the instrument will meet for weeks",
             };
         }
     }

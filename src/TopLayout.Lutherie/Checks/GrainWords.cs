@@ -122,8 +122,11 @@ internal static class GrainWords
         _ => "unknown-sawn",
     };
 
+    /// <summary>A percentage to the whole number: "45 %".</summary>
+    public static string Percent(double value) => Whole(value) + " %";
+
     private static string SeasonText(GrainScene scene) =>
-        $"glued at {Whole(scene.Season.GluedHumidityPercent)} % and used at {Whole(scene.Season.UsedHumidityPercent)} % humidity, {Whole(scene.Season.Celsius)} °C";
+        $"glued at {Percent(scene.Season.GluedHumidityPercent)} and used at {Percent(scene.Season.UsedHumidityPercent)} humidity, {Whole(scene.Season.Celsius)} °C";
 
     private static double Limit(RunVerdict verdict, Calibration calibration) =>
         verdict.Length == LengthClass.RunsOn ? calibration.FailLengthMm : calibration.PassLengthMm;

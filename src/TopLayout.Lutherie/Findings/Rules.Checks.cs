@@ -54,14 +54,23 @@ public static partial class Rules
         What helps: glue at a humidity nearer to the one in use, make the part thinner or narrower, keep it out of dry air.
         """);
 
-    /// <summary>Two parts in one place.</summary>
-    public static Rule PartsOverlap { get; } = new("TL3010", "two parts in one place", """
-        Two parts are glued to the same place of one face, and no lap, notch or butt joint is meant between them. One of them would stand on
-        the other, and neither would fit its drawing. The finding names both, and the line of the design that places each. Move, turn or
-        shorten one of them.
-
-        Allowed are the lap of the X, a tone bar butted against a leg, a tongue that grows from its block, and braces let into the linings.
+    /// <summary>The season makes the wood no drier.</summary>
+    public static Rule SeasonDoesNotDry { get; } = new("TL3004", "a season that does not dry the top", """
+        The grain check asks what happens when a top gets drier than it was at gluing, because that is when tops crack. In
+        this design the air in use is as humid as the air at gluing, or more so. A top that takes up moisture is pressed, not
+        pulled: it may buckle, and glue lines are sheared, but it does not split. Write the driest air the instrument will
+        meet for weeks as `used_humidity` to have its edges judged.
         """);
 
-    private static Rule[] Checks => [EdgeAlongGrain, EdgesInLine, HoldsTopWide, PartsOverlap];
+    /// <summary>Two parts in one place.</summary>
+    public static Rule PartsOverlap { get; } = new("TL3010", "two parts in one place", """
+        Two parts are glued to the same place of one face, and no lap, notch or butt joint is meant between them. One of them
+        would stand on the other, and neither would fit its drawing. The finding names both, and the line of the design that
+        places each. Move, turn or shorten one of them.
+
+        Allowed are the lap of the X, a tone bar butted against a leg, a tongue that grows from its block, and braces let into
+        the linings.
+        """);
+
+    private static Rule[] Checks => [EdgeAlongGrain, EdgesInLine, HoldsTopWide, SeasonDoesNotDry, PartsOverlap];
 }

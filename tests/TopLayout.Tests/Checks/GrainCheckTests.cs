@@ -1,0 +1,115 @@
+using TopLayout.Lutherie.Checks;
+using TopLayout.Lutherie.Findings;
+using TopLayout.Tests.Parts;
+
+namespace TopLayout.Tests.Checks;
+
+public class GrainCheckTests
+{
+    /// <summary>By hand: block 35 and tongue 60 in one line from the inside of the sides, less the 6 mm that the rim supports: 89 mm.</summary>
+    [Fact]
+    public void StraightTongue_InLineWithItsBlock_FailsOnBothFlanksOver89Mm()
+    {
+        var review = GrainCheck.Of(Built.Preset("straight-tongue"));
+
+        foreach (var side in (string[])["bass", "treble"])
+        {
+            var finding = review.Findings.Single(f => f.Subject == $"tongue, {side} flank and neck block, {side} side");
+            Assert.Equal(Severity.Fail, finding.Severity);
+            Check.Near(89, finding.Measured!.Value.Value, 0.01, side);
+            Assert.StartsWith(
+                $"the {side} flank of the tongue and the {side} side of the neck block run along the grain for 89 mm without support, at 0° to it, "
+                + $"8 mm to 97 mm from the neck edge on the grain line 30 mm to the {side} side; flat-sawn black cherry (grain along) on quarter-sawn Sitka "
+                + "spruce, glued at 60 % and used at 25 % humidity, 21 °C",
+                finding.Sentence,
+                StringComparison.Ordinal);
+            Assert.Contains($"the {side} edge of the fretboard extension on the other face lies on the same grain line", finding.Sentence, StringComparison.Ordinal);
+            Assert.StartsWith("taper the tongue (`shape = \"tapered\"`, `edge_angle = 15` or more)", finding.Cure, StringComparison.Ordinal);
+            Check.Near(side == "bass" ? -30 : 30, finding.Where!.Value.From.X, 1e-6, "the mark lies on the flank");
+        }
+    }
+
+    [Fact]
+    public void TaperedTongue_SameTopMended_HasNoFailureAndNoWordOnTheTongue()
+    {
+        var review = GrainCheck.Of(Built.Preset("tapered-tongue"));
+
+        Assert.DoesNotContain(review.Findings, f => f.Severity >= Severity.Warning);
+        var tongue = review.Findings.Single(f => f.Subject == "tongue" && f.Rule == Rules.EdgeAlongGrain);
+        Assert.Equal(Severity.Pass, tongue.Severity);
+
+        // 2w/tan 16° with w 3 mm: the closed form for a straight flank between tangent curves.
+        Check.Near(6 / Math.Tan(16 * Math.PI / 180), tongue.Measured!.Value.Value, 0.01, "run of the flank");
+    }
+
+    [Theory]
+    [InlineData("sawing = \"flat\"", "", "how the tongue is sawn is not said; the worse case was taken, flat-sawn")]
+    [InlineData("wood = \"black_walnut\"", "wood = \"rosewood_indian\"", "the stiffness or movement of `rosewood_indian` is not in the wood table, so the length of a run alone decides for parts of it")]
+    [InlineData("glued_humidity = 60", "# glued_humidity = 60", "the season is not said by the design; taken were glued at 60 % and used at 25 % humidity, 21 °C; wood loses 5.6 % moisture between the two")]
+    public void Assumptions_WhatTheDesignLeavesOpen_IsSaid(string from, string to, string expected)
+    {
+        var review = GrainCheck.Of(Built.Preset("straight-tongue", text => text.Replace(from, to, StringComparison.Ordinal)));
+
+        Assert.Contains(expected, review.Assumptions);
+    }
+
+    [Fact]
+    public void Season_ThatDoesNotDryTheTop_IsSaidAndJudgesNothing()
+    {
+        var review = GrainCheck.Of(Built.Preset("straight-tongue", text => text.Replace("used_humidity = 25", "used_humidity = 70", StringComparison.Ordinal)));
+
+        var note = review.Findings.Single(f => f.Rule == Rules.SeasonDoesNotDry);
+        Assert.Equal(Severity.Note, note.Severity);
+        Assert.Equal("the air in use, 70 %, is no drier than the air at gluing, 60 %: the grain check looks at drying only, and judges nothing here", note.Sentence);
+        Assert.DoesNotContain(review.Findings, f => f.Severity > Severity.Note);
+    }
+
+    [Fact]
+    public void StraightTongue_QuarterSawnMapleGluedDry_IsNoFailureByItself()
+    {
+        var review = GrainCheck.Of(Built.Preset("straight-tongue", text => text
+            .Replace("wood = \"black_cherry\"", "wood = \"sugar_maple\"", StringComparison.Ordinal)
+            .Replace("sawing = \"flat\"", "sawing = \"quarter\"", StringComparison.Ordinal)));
+
+        Assert.All(review.Sides.Where(s => s.Member == "tongue"), s => Assert.True(s.Severity < Severity.Fail, $"{s.Edge}: {s.Severity}"));
+    }
+
+    [Fact]
+    public void Sides_EveryMemberThatRunsAlongTheGrain_IsListedWithItsNumber()
+    {
+        var review = GrainCheck.Of(Built.Preset("auditorium"));
+
+        Assert.Contains(review.Sides, s => s.Member == "bass lining" && s.Edge == "inner edge" && s.RunMm > 50 && s.Severity == Severity.Pass);
+        Assert.All(review.Sides, s => Assert.True(s.RunMm > 0, s.Member));
+    }
+
+    [Theory]
+    [InlineData("auditorium")]
+    [InlineData("straight-tongue")]
+    [InlineData("tapered-tongue")]
+    public void Review_SymmetricTop_MirrorsItself(string preset)
+    {
+        // Tone bars and saddle are the only parts of the presets that have no mirror image.
+        var review = GrainCheck.Of(Built.Preset(preset));
+        foreach (var name in (string[])["bass lining", "X leg, bass", "neck block", "fretboard extension", "bridge plate"])
+        {
+            var other = name.Replace("bass", "treble", StringComparison.Ordinal);
+            double Longest(string member) => review.Sides.Where(s => s.Member == member).Select(s => s.RunMm).DefaultIfEmpty(0).Max();
+            Check.Near(Longest(name), Longest(other), 1e-5, name);
+        }
+    }
+
+    [Fact]
+    public void Skew_OfOneHalf_ShiftsThatHalfsAnglesOnly()
+    {
+        var straight = GrainCheck.Of(Built.Preset("auditorium"));
+        var skewed = GrainCheck.Of(Built.Preset("auditorium", text => text.Replace("skew_bass = 0 ", "skew_bass = 2 ", StringComparison.Ordinal)));
+
+        double Angle(GrainReview review, string edge) => review.Sides.Single(s => s.Member == "fretboard extension" && s.Edge == edge).LeastAngle.Degrees;
+        Check.Near(Angle(straight, "treble edge"), Angle(skewed, "treble edge"), 1e-9, "treble");
+        Check.Near(Angle(straight, "bass edge"), Angle(straight, "treble edge"), 1e-9, "before");
+
+        // The board's edge leans outward towards the tail by about 0.9°; so does the grain now, by 2°: 2° − 0.9° are left.
+        Check.Near(2 - Angle(straight, "bass edge"), Angle(skewed, "bass edge"), 1e-6, "bass");
+    }
+}

@@ -1,0 +1,90 @@
+using TopLayout.Drawing;
+using TopLayout.Drawing.Labels;
+using TopLayout.Plans;
+using TopLayout.Plans.Sheets;
+using TopLayout.Tests.Parts;
+
+namespace TopLayout.Tests.Plans;
+
+public class SheetTests
+{
+    public static TheoryData<string> Presets => new("auditorium", "straight-tongue", "tapered-tongue");
+
+    [Theory]
+    [MemberData(nameof(Presets))]
+    public void Sheets_OfEveryPreset_NoLabelTouchesAnotherOrALine(string preset)
+    {
+        foreach (var units in (string[])["mm", "in"])
+        {
+            foreach (var sheet in Sheets(preset, t => units == "in" ? InInches(t) : t))
+            {
+                Assert.Equal([], Collisions.Of(sheet).Select(c => $"{sheet.Name}: {c.Label.Text} on {c.Other.Part}"));
+            }
+        }
+    }
+
+    [Theory]
+    [MemberData(nameof(Presets))]
+    public void Plans_OfEveryPreset_HoldFewWords(string preset)
+    {
+        foreach (var sheet in Sheets(preset, t => t))
+        {
+            var characters = sheet.Shapes.OfType<LabelShape>().Sum(l => l.Text.Length);
+            Assert.True(characters < 1100, $"{sheet.Name}: {characters} characters");
+        }
+    }
+
+    [Theory]
+    [InlineData("right", "BASS", "TREBLE")]
+    [InlineData("left", "TREBLE", "BASS")]
+    public void OutsidePlan_OfAHand_HasItsBassOnThatSide(string hand, string left, string right)
+    {
+        var sheet = Sheets("auditorium", t => t.Replace("handed = \"right\"", $"handed = \"{hand}\"", StringComparison.Ordinal)).First(s => s.Name == "outside-plan");
+
+        double X(string text) => sheet.Shapes.OfType<LabelShape>().Single(l => l.Text == text).Bounds.Center.X;
+        Assert.True(X(left) < 0 && X(right) > 0);
+        Assert.Contains(sheet.Shapes.OfType<LabelShape>(), l => l.Text.StartsWith($"{hand}-handed", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void Ladder_CrowdedHeights_AreSpreadInOrderAndStayCentred()
+    {
+        const int seed = 7;
+        var random = new Random(seed);
+        for (var n = 0; n < 500; n++)
+        {
+            var wanted = Enumerable.Range(0, random.Next(1, 20)).Select(_ => random.NextDouble() * 60).OrderDescending().ToList();
+
+            var spread = Ladder.Spread(wanted, 4);
+
+            Assert.All(spread.Zip(spread.Skip(1)), p => Assert.True(p.First - p.Second >= 4 - 1e-9, $"seed {seed}, draw {n}"));
+            Check.Near(wanted.Average(), spread.Average(), 1e-9, $"seed {seed}, draw {n}: middle");
+            Assert.All(wanted.Zip(spread), p => Assert.True(Math.Abs(p.First - p.Second) <= 4 * wanted.Count, $"seed {seed}, draw {n}"));
+        }
+    }
+
+    // The same top with every number left as it is but said in another unit: only the texts change.
+    private static string InInches(string text)
+    {
+        var lines = text.Split('\n').Select(line =>
+        {
+            var key = line.Split('=')[0].Trim();
+            var value = line.Contains('=', StringComparison.Ordinal) ? line.Split('=')[1].Split('#')[0].Trim() : "";
+            string[] bare =
+            [
+                "join_fret", "last_fret", "angle", "edge_angle", "skew_bass", "skew_treble", "glued_humidity", "used_humidity", "temperature",
+                "waist_share_upper", "waist_share_lower", "neck_corner", "tail_corner", "upper_reach", "lower_reach",
+            ];
+            var isLength = double.TryParse(value, System.Globalization.CultureInfo.InvariantCulture, out _) && !bare.Contains(key);
+            return isLength ? $"{key} = \"{value} mm\"" : line;
+        });
+        return string.Join('\n', lines).Replace("units = \"mm\"", "units = \"in\"", StringComparison.Ordinal);
+    }
+
+    private static IEnumerable<Sheet> Sheets(string preset, Func<string, string> edit)
+    {
+        var review = Pipeline.Check(edit(Built.PresetText(preset)), preset);
+        Assert.NotNull(review.Top);
+        return SheetCatalog.All.Select(e => e.Draw(review.Top)).OfType<Sheet>();
+    }
+}
