@@ -28,9 +28,10 @@ public static class Intersections
             (true, true) => CircleCircle(a, b),
         };
         var meetings = new List<Meeting>(2);
+        var reach = Tolerances.TouchMm + Math.Max(CentreRounding(a), CentreRounding(b));
         foreach (var p in points)
         {
-            if (a.DistanceTo(p) <= Tolerances.TouchMm && b.DistanceTo(p) <= Tolerances.TouchMm)
+            if (a.DistanceTo(p) <= reach && b.DistanceTo(p) <= reach)
             {
                 meetings.Add(new Meeting(p, a.NearestFraction(p), b.NearestFraction(p)));
             }
@@ -39,6 +40,9 @@ public static class Intersections
         meetings.Sort((m, n) => m.First.CompareTo(n.First));
         return meetings;
     }
+
+    // The centre of an almost flat arc lies millions of mm away and is rounded there, and so is every point found from it.
+    private static double CentreRounding(Segment s) => s.IsArc ? Tolerances.RoundingShare * s.Radius : 0;
 
     private static Point2[] LineLine(Segment a, Segment b)
     {

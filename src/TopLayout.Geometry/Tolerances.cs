@@ -14,4 +14,7 @@ public static class Tolerances
 
     /// <summary>Two unit tangents that differ by less than this in sine run on without a corner (radians).</summary>
     public const double SmoothRadians = 1e-6;
+
+    /// <summary>What a chain of a few roundings may add to a length, as a share of it: sixteen times the spacing of doubles round 1.</summary>
+    public const double RoundingShare = 16 * 2.220446049250313e-16;
 }

@@ -15,7 +15,8 @@ internal sealed class Obstacles(IEnumerable<Point2> named)
     {
         if (shape is LabelShape label)
         {
-            _frames.Add((label.Frame, label.Bounds));
+            var frame = label.FrameGrown(label.HeightMm * Spots.Clearance);
+            _frames.Add((frame, frame.Bounds));
         }
         else
         {
