@@ -43,6 +43,7 @@ public static class GrainCheck
                 run.LengthMm,
                 run.From.MidpointTo(run.To).X,
                 run.Contributions.Min(c => c.LeastAngle),
+                scene.Loads[first.Member].Mismatch is not null,
                 scene.Loads[first.Member].Mismatch?.Value?.Index,
                 verdict.Severity);
         }),

@@ -16,7 +16,7 @@ internal static class GrainCures
     {
         foreach (var member in members)
         {
-            if (Shape(scene, member) is { } shape)
+            if (Shape(scene, member, isAlone: members.Count == 1) is { } shape)
             {
                 yield return shape;
             }
@@ -38,12 +38,12 @@ internal static class GrainCures
         }
     }
 
-    private static string? Shape(GrainScene scene, Member member) => member.Kind switch
+    private static string? Shape(GrainScene scene, Member member, bool isAlone) => member.Kind switch
     {
         MemberKind.Tongue when scene.Layout.Design.Get(Tongue.Shape).Value == TongueShape.Straight =>
             "taper the tongue (`shape = \"tapered\"`, `edge_angle = 15` or more), so that its edge crosses every grain line",
         MemberKind.Tongue => "raise `edge_angle` of the tongue",
-        MemberKind.Block => "make the neck block wider, so that its sides leave this grain line",
+        MemberKind.Block => isAlone ? $"shorten the {member.Name}" : $"make the {member.Name} wider, so that its sides leave this grain line",
         MemberKind.Fretboard when !BlockCarriesFretboard(scene, member) => "widen the neck block at least 5 mm past the fretboard's edges on both sides",
         MemberKind.Plate => $"cut the ends of the {member.Name} at an angle to the grain, or bring them under a brace",
         MemberKind.Lining => "use a narrower or kerfed lining there",

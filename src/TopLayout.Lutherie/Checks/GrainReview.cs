@@ -11,9 +11,10 @@ namespace TopLayout.Lutherie.Checks;
 /// <param name="RunMm">Λ, mm.</param>
 /// <param name="AcrossMm">Where that grain line passes the run's middle, mm from the centre line, bass negative.</param>
 /// <param name="LeastAngle">Least angle to the grain in the run.</param>
-/// <param name="Index">The mismatch index M; null when the woods' data do not tell it.</param>
+/// <param name="Pulls">False for a channel, which nothing pulls on.</param>
+/// <param name="Index">The mismatch index M; null when nothing pulls, or when the woods' data do not tell it.</param>
 /// <param name="Severity">The verdict.</param>
-public sealed record SideVerdict(string Member, string Edge, double RunMm, double AcrossMm, Angle LeastAngle, double? Index, Severity Severity);
+public sealed record SideVerdict(string Member, string Edge, double RunMm, double AcrossMm, Angle LeastAngle, bool Pulls, double? Index, Severity Severity);
 
 /// <summary>All that the grain check measured.</summary>
 public sealed class GrainReview

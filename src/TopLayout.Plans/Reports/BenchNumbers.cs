@@ -38,12 +38,29 @@ internal static class BenchNumbers
             ["outline, all round", layout.Outline.Length],
             ["one side strip, neck to tail, without allowance", layout.Outline.Length / 2],
             ["plate area, soundhole not taken off", new Cell.Area(layout.Outline.SignedArea)],
-            .. layout.Outline.Segments
-                .Where(s => s.IsArc && s.Start.X >= -Tolerances.TouchMm && s.End.X >= -Tolerances.TouchMm)
-                .Reverse()
-                .Select(s => (IReadOnlyList<Cell>)[$"radius, {s.Label}{(s.Bulge < 0 ? ", hollow" : "")}, from {Mm(-s.End.Y)} to {Mm(-s.Start.Y)} mm", s.Radius]),
+            .. Arcs(layout).Select(a =>
+                (IReadOnlyList<Cell>)[$"radius, {a.Label}{(a.IsHollow ? ", hollow" : "")}, from {Mm(a.From)} to {Mm(a.To)} mm", a.Radius]),
         ];
         return new NumberTable("body", "Body", [new("what", "what"), new("value", "value")], rows);
+    }
+
+    // The arcs of the treble half from the neck to the tail; one that only passes a station is told once.
+    private static List<(string Label, bool IsHollow, double From, double To, double Radius)> Arcs(Layout layout)
+    {
+        var arcs = new List<(string Label, bool IsHollow, double From, double To, double Radius)>();
+        foreach (var s in layout.Outline.Segments.Where(s => s.IsArc && s.Start.X >= -Tolerances.TouchMm && s.End.X >= -Tolerances.TouchMm).Reverse())
+        {
+            if (arcs.Count > 0 && arcs[^1].Label == s.Label && Math.Abs(arcs[^1].Radius - s.Radius) < Tolerances.ShortestMm)
+            {
+                arcs[^1] = arcs[^1] with { To = -s.Start.Y };
+            }
+            else
+            {
+                arcs.Add((s.Label, s.Bulge < 0, -s.End.Y, -s.Start.Y, s.Radius));
+            }
+        }
+
+        return arcs;
     }
 
     private static NumberTable Offsets(Layout layout)
@@ -99,7 +116,7 @@ internal static class BenchNumbers
             rows.Add(["X legs' axes from the centre line, at the bridge rear", XBrace.OffsetAt(design, layout.Hole, Bridge.RearFromNeckEdge(design)), ""]);
         }
 
-        return new NumberTable("positions", "Places along the body", [new("what", "what"), new("value", "mm or in"), new("remark", "")], rows);
+        return new NumberTable("positions", "Places along the body", [new("what", "what"), new("value", "value"), new("remark", "remark")], rows);
     }
 
     private static NumberTable Bars(Layout layout) => new(

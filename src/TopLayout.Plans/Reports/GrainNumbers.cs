@@ -16,6 +16,6 @@ internal static class GrainNumbers
         ],
         review.Sides.Select(s => (IReadOnlyList<Cell>)
         [
-            s.Member, s.Edge, s.RunMm, s.AcrossMm, s.LeastAngle, s.Index is { } m ? Say.TwoDigits(m) : "not known", FindingText.Word(s.Severity),
+            s.Member, s.Edge, s.RunMm, s.AcrossMm, s.LeastAngle, !s.Pulls ? "nothing pulls" : s.Index is { } m ? Say.TwoDigits(m) : "not known", FindingText.Word(s.Severity),
         ]));
 }

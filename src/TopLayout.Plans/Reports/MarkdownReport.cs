@@ -50,7 +50,7 @@ public static class MarkdownReport
 
             if (f.Where is var (from, to))
             {
-                Line(text, $"  On the top: from {Place(from)} to {Place(to)}.");
+                Line(text, $"  On the top: from {Place(to)}, to {Place(from)}.");
             }
 
             if (f.Place is { } place)
@@ -70,6 +70,8 @@ public static class MarkdownReport
     private static void Grain(StringBuilder text, ReviewedTop top)
     {
         Table(text, GrainNumbers.Of(top.Grain), top.Layout.Design.Units);
+        Line(text, "The profile under the plans shows the length alone; the verdict also weighs how unlike the part and the top move (the mismatch M).");
+        Line(text, "");
     }
 
     private static void Table(StringBuilder text, NumberTable table, LengthUnit units)

@@ -30,8 +30,8 @@ internal static class FaceMarks
 
     /// <summary>A sentence for the title block that says how to read the marks.</summary>
     public static string Reading(FaceView view) => view.Hand == Hand.Left
-        ? "left-handed; seen from this face, neck up; if the R reads wrong, the sheet is mirrored"
-        : "right-handed; seen from this face, neck up; if the R reads wrong, the sheet is mirrored";
+        ? "left-handed; if the R reads wrong, the sheet is mirrored"
+        : "right-handed; if the R reads wrong, the sheet is mirrored";
 
     private static void Arrow(SheetBoard board, Point2 foot)
     {

@@ -30,7 +30,7 @@ internal static class ProfilePlot
             board.Write(Part, word, At(body.Max.X + 2, limit - 1.4), role: Role.Dimension);
         }
 
-        board.Write(Part, "longest unsupported glued edge along each grain line, mm: length alone; the verdict also weighs how unlike part and top move", At(body.Min.X, height + 2.5), role: Role.Dimension);
+        board.Write(Part, "longest unsupported glued edge on each grain line, mm (length alone)", At(body.Min.X, height + 2.5), role: Role.Dimension);
         var points = top.Grain.Profile.Select(s => view.Map(new Point2(s.X, foot + s.LongestMm))).ToList();
         foreach (var run in Runs(points, foot))
         {

@@ -25,7 +25,7 @@ internal static class TitleBlock
             board.Write(Part, title, new Point2(x, y -= 7.5), 3.5),
             board.Write(Part, reading, new Point2(x, y -= 5.5)),
             board.Write(Part, Assumed(top), new Point2(x, y -= 4.8)),
-            board.Write(Part, $"full size 1:1; print at 100 % and measure the bar; do not scale; design {top.Hash}", new Point2(x, y -= 4.8)),
+            board.Write(Part, $"full size 1:1, measure the bar; design {top.Hash}", new Point2(x, y -= 4.8)),
         };
         y -= 9;
         Bar(board, new Point2(x, y));
