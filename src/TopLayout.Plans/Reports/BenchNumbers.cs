@@ -1,4 +1,3 @@
-using System.Globalization;
 using TopLayout.Geometry;
 using TopLayout.Lutherie.Parts;
 
@@ -39,7 +38,7 @@ internal static class BenchNumbers
             ["one side strip, neck to tail, without allowance", layout.Outline.Length / 2],
             ["plate area, soundhole not taken off", new Cell.Area(layout.Outline.SignedArea)],
             .. Arcs(layout).Select(a =>
-                (IReadOnlyList<Cell>)[$"radius, {a.Label}{(a.IsHollow ? ", hollow" : "")}, from {Mm(a.From)} to {Mm(a.To)} mm", a.Radius]),
+                (IReadOnlyList<Cell>)[$"radius, {a.Label}{(a.IsHollow ? ", hollow" : "")}, from {LengthText.Of(a.From, layout.Design.Units)} to {Said(layout, a.To)}", a.Radius]),
         ];
         return new NumberTable("body", "Body", [new("what", "what"), new("value", "value")], rows);
     }
@@ -95,18 +94,18 @@ internal static class BenchNumbers
         {
             new Cell[] { "nut to neck edge", layout.Frets.NeckEdgeFromNut, "" },
             new Cell[] { "fretboard end", Fretboard.EndFromNeckEdge(design), "" },
-            new Cell[] { "soundhole centre", -layout.Hole.Center.Y, $"diameter {Mm(2 * layout.Hole.Radius)} mm" },
+            new Cell[] { "soundhole centre", -layout.Hole.Center.Y, $"diameter {Said(layout, 2 * layout.Hole.Radius)}" },
             new Cell[] { "theoretical saddle", layout.Frets.SaddleFromNeckEdge, "no fret compensation in it" },
-            new Cell[] { "saddle, outer treble string", -layout.Saddle.Treble.Y, $"{Mm(layout.Saddle.Treble.X)} mm from the centre line" },
-            new Cell[] { "saddle, outer bass string", -layout.Saddle.Bass.Y, $"{Mm(-layout.Saddle.Bass.X)} mm from the centre line" },
-            new Cell[] { "bridge front edge", Bridge.FrontFromNeckEdge(design), $"{Mm(design[Bridge.Length].Value)} mm long" },
+            new Cell[] { "saddle, outer treble string", -layout.Saddle.Treble.Y, $"{Said(layout, layout.Saddle.Treble.X)} from the centre line" },
+            new Cell[] { "saddle, outer bass string", -layout.Saddle.Bass.Y, $"{Said(layout, -layout.Saddle.Bass.X)} from the centre line" },
+            new Cell[] { "bridge front edge", Bridge.FrontFromNeckEdge(design), $"{Said(layout, design[Bridge.Length].Value)} long" },
             new Cell[] { "bridge rear edge", Bridge.RearFromNeckEdge(design), "" },
         };
         if (layout.Find(Rosette.Name) is { } channel)
         {
             rows.Add(["rosette channel, inner radius", channel.Footprint.Loops[1].Bounds.Width / 2, "from the hole's centre"]);
             rows.Add(["rosette channel, outer radius", channel.Footprint.Outer.Bounds.Width / 2, "from the hole's centre"]);
-            rows.Add(["rosette channel, depth", channel.ThicknessMm, $"leaves a floor of {Mm(layout.Top.ThicknessMm - channel.ThicknessMm)} mm"]);
+            rows.Add(["rosette channel, depth", channel.ThicknessMm, $"leaves a floor of {Said(layout, layout.Top.ThicknessMm - channel.ThicknessMm)}"]);
         }
 
         if (design.Has(XBrace.Section))
@@ -154,5 +153,5 @@ internal static class BenchNumbers
             -m.Footprint.Bounds.Max.Y, -m.Footprint.Bounds.Min.Y, m.Footprint.Bounds.Min.X, m.Footprint.Bounds.Max.X, new Cell.Area(m.Footprint.Area),
         ]));
 
-    private static string Mm(double mm) => mm.ToString("0.#", CultureInfo.InvariantCulture);
+    private static string Said(Layout layout, double mm) => LengthText.WithUnit(mm, layout.Design.Units);
 }
