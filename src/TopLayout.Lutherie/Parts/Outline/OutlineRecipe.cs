@@ -51,11 +51,7 @@ public sealed record OutlineRecipe
     public readonly record struct EndShape(double Corner, double SideReach, double FlatHalf);
 
     /// <summary>Sum of side and waist radius between two stations D apart along and H apart across: (D² + H²)/(2H).</summary>
-    public static double RadiusSum(Station bout, Station waist)
-    {
-        var (along, across) = (waist.At - bout.At, bout.Half - waist.Half);
-        return ((along * along) + (across * across)) / (2 * across);
-    }
+    public static double RadiusSum(Station bout, Station waist) => HalfLemmas.RadiusSum(waist.At - bout.At, bout.Half - waist.Half);
 
     /// <summary>The side radius left at the upper bout, mm.</summary>
     public double UpperSideRadius => (1 - WaistShareUpper) * RadiusSum(Upper, Waist);
@@ -70,8 +66,7 @@ public sealed record OutlineRecipe
     public Contour Build()
     {
         var half = TrebleHalf();
-        var mirrored = half.Select(s => s.Placed(Placement.MirroredAcrossY).Reversed()).Reverse();
-        return Contour.Chain([.. half, .. mirrored], isClosed: true).Oriented(counterClockwise: true);
+        return HalfLemmas.Whole(half, half);
     }
 
     /// <summary>What makes the stations impossible: the sentence, the cure, and the keys on both sides of it; empty when all is well.</summary>
@@ -110,75 +105,18 @@ public sealed record OutlineRecipe
         }
     }
 
-    // From the centre line at the neck to the centre line at the tail, on the treble side: clockwise round the body.
-    private List<Segment> TrebleHalf()
-    {
-        var (upper, waist, lower) = (Place(Upper.At, Upper.Half), Place(Waist.At, Waist.Half), Place(Lower.At, Lower.Half));
-        var chain = new List<Segment>();
-        chain.AddRange(Quarter(Upper.Half, UpperSideRadius, Upper.At, Neck, "shoulder", "upper corner", "upper side"));
-        chain.AddRange(Bend(upper, waist, 1 - WaistShareUpper, "upper side", "waist"));
-        chain.AddRange(Bend(waist, lower, WaistShareLower, "waist", "lower side"));
-        var tail = Quarter(Lower.Half, LowerSideRadius, Length - Lower.At, Tail, "tail", "lower corner", "lower side");
-        var flip = new Placement(new Vec2(0, -Length), Angle.FromDegrees(180), Mirrored: true);
-        chain.AddRange(tail.Select(s => s.Placed(flip).Reversed()).Reverse());
-        return chain;
-    }
+    /// <summary>The treble half from the centre line at the neck to the centre line at the tail: clockwise round the body.</summary>
+    internal List<Segment> TrebleHalf() =>
+    [
+        .. HalfLemmas.Quarter(Upper, UpperSideRadius, Neck, new("shoulder", "upper corner", "upper side")),
+        .. HalfLemmas.Bend(HalfLemmas.Place(Upper.At, Upper.Half), HalfLemmas.Place(Waist.At, Waist.Half), 1 - WaistShareUpper, "upper side", "waist"),
+        .. BelowWaist(),
+    ];
 
-    // Two arcs from one parallel heading to another; the inflection lies on the chord.
-    private static Segment[] Bend(Point2 from, Point2 to, double firstShare, string first, string second)
-    {
-        var inflection = from + ((to - from) * firstShare);
-        return [Segment.Leaving(from, -Vec2.UnitY, inflection, first), Segment.Arriving(inflection, to, -Vec2.UnitY, second)];
-    }
-
-    // From the centre line at a body's end to the widest point: [flat] end arc, corner, [side run on]. In neck coordinates.
-    private static List<Segment> Quarter(
-        double half, double sideRadius, double distance, EndShape shape, string endName, string cornerName, string sideName)
-    {
-        var reach = LargestReach(half, sideRadius, distance, shape.FlatHalf) * shape.SideReach;
-        var (sin, cos) = (Trig.Sin(reach), Trig.Cos(reach));
-        var sideEnd = Place(distance - (sideRadius * sin), half - (sideRadius * (1 - cos)));
-        var outward = new Vec2(cos, sin);
-        var corner = shape.Corner * -sideEnd.Y / (1 - sin);
-        var cornerCenter = sideEnd - (outward * corner);
-        var (rise, run) = (-cornerCenter.Y - corner, cornerCenter.X - shape.FlatHalf);
-        var chain = new List<Segment>();
-        var flatEnd = Place(0, rise < 1e-7 * half ? cornerCenter.X : shape.FlatHalf);
-        if (flatEnd.X > 0)
-        {
-            chain.Add(new Segment(Place(0, 0), flatEnd, 0, endName));
-        }
-
-        var endOfEnd = flatEnd;
-        if (rise >= 1e-7 * half)
-        {
-            var endRadius = corner + (((rise * rise) + (run * run)) / (2 * rise));
-            var scale = endRadius / ((rise * rise) + (run * run));
-            endOfEnd = Place(endRadius + (((rise * rise) - (run * run)) * scale), shape.FlatHalf + (2 * rise * run * scale));
-            chain.Add(Segment.Leaving(flatEnd, Vec2.UnitX, endOfEnd, endName));
-        }
-
-        chain.Add(Segment.Arriving(endOfEnd, sideEnd, new Vec2(sin, -cos), cornerName));
-        if (reach > Angle.Zero)
-        {
-            chain.Add(Segment.Arriving(sideEnd, Place(distance, half), -Vec2.UnitY, sideName));
-        }
-
-        return chain;
-    }
-
-    // How far the side arc may run on past the widest point before the end arc would have to turn in.
-    private static Angle LargestReach(double half, double sideRadius, double distance, double flatHalf)
-    {
-        var reach = Trig.Asin(Math.Min(1, distance / sideRadius));
-        if (sideRadius < distance)
-        {
-            var other = Angle.FromDegrees(90) - (Trig.Atan2(distance - sideRadius, half - flatHalf - sideRadius) * 2);
-            reach = other < reach ? other : reach;
-        }
-
-        return reach < Angle.Zero ? Angle.Zero : reach;
-    }
-
-    private static Point2 Place(double fromNeckEdge, double half) => new(half, -fromNeckEdge);
+    /// <summary>The treble half from the waist to the centre line at the tail.</summary>
+    internal List<Segment> BelowWaist() =>
+    [
+        .. HalfLemmas.Bend(HalfLemmas.Place(Waist.At, Waist.Half), HalfLemmas.Place(Lower.At, Lower.Half), WaistShareLower, "waist", "lower side"),
+        .. HalfLemmas.TailQuarter(Length, Lower, LowerSideRadius, Tail),
+    ];
 }
