@@ -30,7 +30,7 @@ public static class Pipeline
         }
 
         var grain = GrainCheck.Of(layout);
-        var findings = Finding.Sorted([.. reading.Findings, .. grain.Findings, .. OverlapCheck.Of(layout)]).ToList();
+        var findings = Finding.Sorted([.. reading.Findings, .. grain.Findings, .. LayoutChecks.Of(layout)]).ToList();
         return new Review(new ReviewedTop(layout, grain, [.. findings]), [.. findings]);
     }
 

@@ -72,5 +72,36 @@ public static partial class Rules
         the linings.
         """);
 
-    private static Rule[] Checks => [EdgeAlongGrain, EdgesInLine, HoldsTopWide, SeasonDoesNotDry, PartsOverlap];
+    /// <summary>A brace at the hole's edge.</summary>
+    public static Rule HoleClearance { get; } = new("TL3011", "a brace near the edge of the hole", """
+        A brace that reaches over the edge of the hole is cut away when the hole is cut, and its end then stands free just
+        where the top is weakest. A brace that passes nearer than about 6 mm leaves no room for reinforcement, and its edge
+        prints through beside the hole. Forward crossings of an X run at 2 to 3 mm on purpose, so less than 6 mm is only a
+        remark. The limits are common practice, no source.
+        """);
+
+    /// <summary>A thin floor under a channel.</summary>
+    public static Rule ChannelFloor { get; } = new("TL3012", "a thin floor under a channel", """
+        A channel for a rosette leaves a thin floor of top wood along two long walls, and cracks like to run along it. About
+        1.2 mm is usual on tops for steel strings and 1.0 mm on tops for nylon; below 0.8 mm the floor may give way when the
+        inlay is pressed in. The limits are common practice, no source. Make the channel shallower and the inlay thinner, or
+        leave the top thicker there.
+        """);
+
+    /// <summary>Sides that must bend too tightly.</summary>
+    public static Rule BendRadius { get; } = new("TL3013", "a tight bend of the sides", """
+        The sides follow the outline, and wood breaks when it is bent too tightly. Plain sides 2 mm thick bend to a radius of
+        40 mm without trouble, to 25 mm with skill, and not below 15 mm; thinner sides bend tighter in proportion, figured and
+        brittle woods need more. The limits are common practice, no source.
+        """);
+
+    /// <summary>The saddle lies unusually on the body.</summary>
+    public static Rule SaddlePlace { get; } = new("TL3014", "an unusual place of the saddle", """
+        The scale and the join fret place the saddle, wherever the body happens to be. It falls between 53 % and 69 % of the
+        body's length on most instruments: near the lower end on fourteen-fret bodies, near the upper end on twelve-fret ones.
+        Elsewhere the bridge comes to stand too near to the hole or to the tail. The range follows from usual scales and
+        bodies; common practice, no source.
+        """);
+
+    private static Rule[] Checks => [EdgeAlongGrain, EdgesInLine, HoldsTopWide, SeasonDoesNotDry, PartsOverlap, HoleClearance, ChannelFloor, BendRadius, SaddlePlace];
 }

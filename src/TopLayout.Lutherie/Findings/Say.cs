@@ -9,6 +9,12 @@ public static class Say
     /// <summary>A length to a tenth of a mm: "12.5 mm", "12 mm".</summary>
     public static string Mm(double mm) => Number(mm, "0.#") + " mm";
 
+    /// <summary>A number to a tenth: "12.5".</summary>
+    public static string Tenth(double value) => Number(value, "0.#");
+
+    /// <summary>A share as a whole percentage: 0.575 is "58 %".</summary>
+    public static string Percent(double share) => Number(share * 100, "0") + " %";
+
     /// <summary>An angle to a tenth of a degree: "15°".</summary>
     public static string Degrees(Angle angle) => Number(angle.Degrees, "0.#") + "°";
 

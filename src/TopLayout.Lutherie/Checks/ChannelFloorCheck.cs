@@ -1,0 +1,32 @@
+using TopLayout.Lutherie.Findings;
+using TopLayout.Lutherie.Parts;
+
+namespace TopLayout.Lutherie.Checks;
+
+/// <summary>What a channel leaves of the top under it. Less than 1 mm is a warning, less than usual a remark (common practice, no source).</summary>
+public static class ChannelFloorCheck
+{
+    /// <summary>Floor usual under a steel-string's rosette, mm. Common practice, no source.</summary>
+    public const double UsualMm = 1.2;
+
+    /// <summary>Floor below which the top may give way along the channel, mm. Common practice, no source.</summary>
+    public const double LeastMm = 0.8;
+
+    /// <summary>One finding per channel.</summary>
+    public static IEnumerable<Finding> Of(Layout layout) =>
+        from channel in layout.Members
+        where channel.Kind == MemberKind.Channel
+        let floor = layout.Top.ThicknessMm - channel.ThicknessMm
+        let severity = floor < LeastMm ? Severity.Warning : floor < UsualMm - Geometry.Tolerances.TouchMm ? Severity.Remark : Severity.Pass
+        select new Finding(
+            Rules.ChannelFloor,
+            severity,
+            channel.Name,
+            $"the {channel.Name} leaves a floor of {Say.Mm(floor)} in a top of {Say.Mm(layout.Top.ThicknessMm)}; {Say.Mm(UsualMm)} or more is usual")
+        {
+            Measured = new Measurement(floor, "mm", severity == Severity.Warning ? LeastMm : UsualMm),
+            Place = layout.Design[Rosette.Depth].Place,
+            OtherPlaces = [layout.Design[Plate.Thickness].Place],
+            Cure = severity == Severity.Pass ? null : $"make the channel {Say.Mm(Math.Max(0, layout.Top.ThicknessMm - UsualMm))} deep or less, and its inlay thinner",
+        };
+}

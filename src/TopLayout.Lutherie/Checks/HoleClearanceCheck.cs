@@ -1,0 +1,53 @@
+using TopLayout.Geometry;
+using TopLayout.Lutherie.Findings;
+using TopLayout.Lutherie.Parts;
+
+namespace TopLayout.Lutherie.Checks;
+
+/// <summary>From the hole's edge to the braces round it. Nothing left is a failure; less than usual is a remark (common practice, no source).</summary>
+public static class HoleClearanceCheck
+{
+    /// <summary>Clearance from which a brace is comfortably off the hole, mm; forward crossings run at 2 to 3. Common practice, no source.</summary>
+    public const double UsualMm = 6;
+
+    /// <summary>One finding per bar and plate within reach of the hole, nearest first; the two legs of an X once.</summary>
+    public static IEnumerable<Finding> Of(Layout layout) => layout.Members
+        .Where(m => m.Face == TopFace.Inside && m.Kind is MemberKind.Bar or MemberKind.Plate)
+        .Where(m => m.Name != XBrace.TrebleLeg)
+        .Select(m => (Member: m, Clearance: Clearance(m, layout.Hole)))
+        .Where(m => m.Clearance < 2 * UsualMm)
+        .OrderBy(m => m.Clearance)
+        .Select(m => Finding(layout, m.Member, m.Clearance));
+
+    // Negative when the member reaches into the hole.
+    private static double Clearance(Member member, Hole hole)
+    {
+        var distance = member.Footprint.Loops.Min(l => l.DistanceTo(hole.Center));
+        return (member.Footprint.Contains(hole.Center) ? -distance : distance) - hole.Radius;
+    }
+
+    private static Finding Finding(Layout layout, Member member, double clearance)
+    {
+        var isLeg = member.Name == XBrace.BassLeg;
+        var severity = clearance <= Tolerances.TouchMm ? Severity.Fail : clearance < UsualMm - Tolerances.TouchMm ? Severity.Remark : Severity.Pass;
+        var subject = isLeg ? "X legs" : member.Name;
+        var sentence = clearance > 0
+            ? $"the {subject} {(isLeg ? "pass" : "passes")} the hole's edge at {Say.Mm(clearance)}; {Say.Mm(UsualMm)} or more is usual"
+            : $"the {subject} {(isLeg ? "reach" : "reaches")} {Say.Mm(-clearance)} over the hole's edge";
+        return new Finding(Rules.HoleClearance, severity, subject, sentence)
+        {
+            Measured = new Measurement(clearance, "mm", severity == Severity.Fail ? 0 : UsualMm),
+            Place = isLeg ? layout.Design[XBrace.BelowHole].Place : member.Places[0],
+            OtherPlaces = [layout.Design[Soundhole.Diameter].Place],
+            Cure = severity == Severity.Pass ? null : isLeg ? LegCure(layout) : $"move the {member.Name} away from the hole, or make the hole smaller",
+        };
+    }
+
+    // (R + d)·sin(a/2) − R − w/2 = usual, solved for d.
+    private static string LegCure(Layout layout)
+    {
+        var (design, radius) = (layout.Design, layout.Hole.Radius);
+        var below = ((UsualMm + radius + (design[XBrace.Width].Value / 2)) / Trig.Sin(design[XBrace.Angle].Value / 2)) - radius;
+        return $"`below_hole = {Say.Tenth(Math.Ceiling(below * 10) / 10)}` gives {Say.Mm(UsualMm)}; or open the X's angle, or make the hole smaller";
+    }
+}

@@ -1,0 +1,16 @@
+using System.Collections.Immutable;
+using TopLayout.Lutherie.Findings;
+using TopLayout.Lutherie.Parts;
+
+namespace TopLayout.Lutherie.Checks;
+
+/// <summary>The written list of checks beside the grain check. Each is a pure function of the layout and says what it measured, pass or fail.</summary>
+public static class LayoutChecks
+{
+    /// <summary>All of them, in the order they run.</summary>
+    public static ImmutableArray<Func<Layout, IEnumerable<Finding>>> All { get; } =
+        [OverlapCheck.Of, HoleClearanceCheck.Of, ChannelFloorCheck.Of, BendRadiusCheck.Of, SaddlePlaceCheck.Of];
+
+    /// <summary>The findings of all of them.</summary>
+    public static IEnumerable<Finding> Of(Layout layout) => All.SelectMany(check => check(layout));
+}
