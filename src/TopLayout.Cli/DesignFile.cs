@@ -17,8 +17,14 @@ internal static class DesignFile
 
     private static (string Text, Finding? Problem) Read(string path)
     {
+        var bytes = Array.Empty<byte>();
         try
         {
+            if (path.Length == 0)
+            {
+                return ("", Unreadable(path, "a file needs a name"));
+            }
+
             if (Directory.Exists(path))
             {
                 return ("", Unreadable(path, "it is a folder"));
@@ -29,15 +35,16 @@ internal static class DesignFile
                 return ("", Unreadable(path, "it is larger than any design"));
             }
 
-            return (new UTF8Encoding(false, throwOnInvalidBytes: true).GetString(File.ReadAllBytes(path)), null);
+            bytes = File.ReadAllBytes(path);
+            return (new UTF8Encoding(false, throwOnInvalidBytes: true).GetString(bytes), null);
         }
         catch (Exception e) when (e is FileNotFoundException or DirectoryNotFoundException)
         {
             return ("", Unreadable(path, "there is no such file"));
         }
-        catch (DecoderFallbackException)
+        catch (DecoderFallbackException e)
         {
-            return ("", Unreadable(path, "it is not text in UTF-8"));
+            return ("", NotText(path, bytes, e.Index));
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {
@@ -50,4 +57,16 @@ internal static class DesignFile
         {
             Cure = "check the name and the folder; `toplayout new FILE` starts a design from a preset",
         };
+
+    // The index counts bytes, as the whole file was decoded in one call.
+    private static Finding NotText(string path, byte[] bytes, int index)
+    {
+        var before = new UTF8Encoding(false).GetString(bytes, 0, Math.Clamp(index, 0, bytes.Length));
+        var (line, column) = (before.Count(c => c == '\n') + 1, before.Length - before.LastIndexOf('\n'));
+        var why = $"it is not text in UTF-8, as the byte at line {Say.Count(line)}, column {Say.Count(column)} shows";
+        return new Finding(Rules.FileNotReadable, Severity.Error, path, $"`{path}` cannot be read: {why}")
+        {
+            Cure = "save it as UTF-8 (your editor's `save as` offers it), or check that it is a design file",
+        };
+    }
 }

@@ -17,6 +17,13 @@ internal static class DrawSheets
         }
 
         var target = folder ?? Path.GetFileNameWithoutExtension(design);
+        if (target.Length == 0)
+        {
+            Console.Error.WriteLine($"error: `{design}` leaves no name for the folder to write into");
+            Console.Error.WriteLine("  hint: name one with `--out`");
+            return ExitCode.CouldNotRun;
+        }
+
         var files = Pipeline.Files(top, cutAnyway);
         if (Write(target, files, overwrite) is { } problem)
         {
@@ -45,16 +52,7 @@ internal static class DrawSheets
         try
         {
             var inTheWay = new OutputFolder(target).Replace(files, overwrite);
-            return inTheWay.Count == 0
-                ? null
-                : new Finding(
-                    Rules.ForeignFile,
-                    Severity.Error,
-                    target,
-                    $"`{target}` holds files that toplayout did not write, or that were changed since: {string.Join(", ", inTheWay.Select(n => $"`{n}`"))}")
-                {
-                    Cure = "draw into another folder, move them away, or say `--overwrite`; nothing was written",
-                };
+            return inTheWay.Count == 0 ? null : InTheWay(target, inTheWay, overwrite);
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException or NotSupportedException)
         {
@@ -63,5 +61,17 @@ internal static class DrawSheets
                 Cure = "choose another folder with `--out`, or make this one writable; files written before are still whole",
             };
         }
+    }
+
+    private static Finding InTheWay(string target, IReadOnlyList<string> names, bool overwrite)
+    {
+        var list = string.Join(", ", names.Select(n => $"`{n}`"));
+        var sentence = overwrite
+            ? $"`{target}` holds folders where files are to be written: {list}"
+            : $"`{target}` holds files that toplayout did not write, or that were changed since: {list}";
+        return new Finding(Rules.ForeignFile, Severity.Error, target, sentence)
+        {
+            Cure = $"draw into another folder, {(overwrite ? "or move them away" : "move them away, or say `--overwrite`")}; nothing was written",
+        };
     }
 }

@@ -1,57 +1,94 @@
-using System.Security.Cryptography;
-using System.Text.Json;
 using TopLayout.Plans;
 
 namespace TopLayout.Cli;
 
 /// <summary>
-/// The folder that <c>draw</c> writes into. Files appear whole or not at all: each is written beside its place and renamed. The
-/// manifest, written last, names every file with its hash; only listed files that still have their hash are replaced or removed, so
-/// nothing that somebody else put there or changed is lost, and no sheet of an earlier design stays behind.
+/// The folder that <c>draw</c> writes into. Files appear whole or not at all: all are written into a folder of their own inside it, then
+/// renamed to their places. The manifest, written last, names every file with its hash; only listed files that still have their hash are
+/// replaced or removed, so nothing that somebody else put there or changed is lost, and no sheet of an earlier design stays behind.
 /// </summary>
 internal sealed class OutputFolder(string path)
 {
-    /// <summary>Name of the manifest.</summary>
-    public const string ManifestName = "toplayout.files.json";
-
     private const string LockName = ".toplayout.lock";
+    private const string StagingName = ".toplayout.part";
     private readonly string _path = path;
+
+    private string Staging => Path.Combine(_path, StagingName);
 
     /// <summary>
     /// Replaces what the folder holds by the given files. Returns the names that stand in the way, in order; then nothing was changed.
+    /// Folders stand in the way even when foreign files may be overwritten.
     /// </summary>
     /// <exception cref="IOException">The folder cannot be written, or another run is writing into it.</exception>
     /// <exception cref="UnauthorizedAccessException">The folder cannot be written.</exception>
     public IReadOnlyList<string> Replace(IReadOnlyList<OutputFile> files, bool overwrite)
     {
         Directory.CreateDirectory(_path);
-        using var held = new FileStream(
-            Path.Combine(_path, LockName), FileMode.OpenOrCreate, FileAccess.ReadWrite, FileShare.None, 1, FileOptions.DeleteOnClose);
-        var known = ReadManifest();
+        using var held = Hold();
+        var known = Manifest.Read(_path);
         var wanted = files.Select(f => f.Name).ToHashSet(StringComparer.Ordinal);
-        var stale = known.Keys.Where(n => !wanted.Contains(n)).Order(StringComparer.Ordinal).ToList();
-        var inTheWay = overwrite
-            ? []
-            : wanted.Concat(stale).Where(n => IsForeign(n, known)).Order(StringComparer.Ordinal).ToList();
-        if (inTheWay.Count > 0)
+        var stale = (known?.Names ?? []).Where(n => !wanted.Contains(n)).ToList();
+        var inTheWay = InTheWay([.. wanted, .. stale], known, overwrite);
+        if (inTheWay.Count == 0)
         {
-            return inTheWay;
+            Replace(files, stale, known);
         }
 
-        var written = WriteBeside(files);
+        return inTheWay;
+    }
+
+    private FileStream Hold()
+    {
+        var path = Path.Combine(_path, LockName);
         try
         {
-            // Should the run die among the renames, either version of each file is known to be ours.
-            var both = known.ToDictionary(k => k.Key, k => k.Value, StringComparer.Ordinal);
-            foreach (var f in files)
+            return new FileStream(path, FileMode.OpenOrCreate, FileAccess.ReadWrite, FileShare.None, 1, FileOptions.DeleteOnClose);
+        }
+        catch (IOException) when (File.Exists(path))
+        {
+            throw new IOException("another run of toplayout is writing into it; run again when it is done");
+        }
+    }
+
+    // No manifest: nothing is ours. One that somebody else wrote is itself in the way.
+    private List<string> InTheWay(IEnumerable<string> names, Manifest? known, bool overwrite)
+    {
+        var manifest = Path.Combine(_path, Manifest.Name);
+        var foreign = names.Where(n => IsForeign(n, known, overwrite));
+        if (Directory.Exists(manifest) || (!overwrite && known is null && File.Exists(manifest)))
+        {
+            foreign = foreign.Append(Manifest.Name);
+        }
+
+        return [.. foreign.Order(StringComparer.Ordinal)];
+    }
+
+    private bool IsForeign(string name, Manifest? known, bool overwrite)
+    {
+        var path = Path.Combine(_path, name);
+        return Directory.Exists(path)
+            || (!overwrite && File.Exists(path) && known?.Lists(name, Manifest.Hash(File.ReadAllBytes(path))) != true);
+    }
+
+    private void Replace(IReadOnlyList<OutputFile> files, List<string> stale, Manifest? known)
+    {
+        // What a run that was killed has left behind.
+        DeleteStaging();
+        try
+        {
+            Directory.CreateDirectory(Staging);
+            foreach (var file in files)
             {
-                both[f.Name] = [.. both.GetValueOrDefault(f.Name, []), Hash(f.Content)];
+                WriteWhole(Path.Combine(Staging, file.Name), file.Content);
             }
 
-            WriteManifest(both);
-            foreach (var (temporary, final) in written)
+            var next = Manifest.Of(files);
+
+            // Should the run die among the renames, either version of each file is known to be ours.
+            WriteManifest(next.Or(known));
+            foreach (var file in files)
             {
-                File.Move(temporary, final, overwrite: true);
+                File.Move(Path.Combine(Staging, file.Name), Path.Combine(_path, file.Name), overwrite: true);
             }
 
             foreach (var name in stale)
@@ -59,41 +96,28 @@ internal sealed class OutputFolder(string path)
                 File.Delete(Path.Combine(_path, name));
             }
 
-            WriteManifest(files.ToDictionary(f => f.Name, f => new[] { Hash(f.Content) }, StringComparer.Ordinal));
-            return [];
+            WriteManifest(next);
         }
         finally
         {
-            foreach (var (temporary, _) in written)
-            {
-                File.Delete(temporary);
-            }
+            DeleteStaging();
         }
     }
 
-    private List<(string Temporary, string Final)> WriteBeside(IReadOnlyList<OutputFile> files)
+    private void DeleteStaging()
     {
-        var written = new List<(string Temporary, string Final)>();
-        try
+        if (Directory.Exists(Staging))
         {
-            foreach (var file in files)
-            {
-                var final = Path.Combine(_path, file.Name);
-                written.Add((Temporary(final), final));
-                WriteWhole(written[^1].Temporary, file.Content);
-            }
-
-            return written;
-        }
-        catch
-        {
-            written.ForEach(w => File.Delete(w.Temporary));
-            throw;
+            Directory.Delete(Staging, recursive: true);
         }
     }
 
-    private static string Temporary(string final) =>
-        Path.Combine(Path.GetDirectoryName(final)!, $".{Path.GetFileName(final)}.{Environment.ProcessId}.part");
+    private void WriteManifest(Manifest manifest)
+    {
+        var temporary = Path.Combine(Staging, Manifest.Name);
+        WriteWhole(temporary, manifest.Bytes());
+        File.Move(temporary, Path.Combine(_path, Manifest.Name), overwrite: true);
+    }
 
     private static void WriteWhole(string path, byte[] content)
     {
@@ -101,63 +125,4 @@ internal sealed class OutputFolder(string path)
         stream.Write(content);
         stream.Flush(flushToDisk: true);
     }
-
-    private bool IsForeign(string name, Dictionary<string, string[]> known)
-    {
-        var path = Path.Combine(_path, name);
-        if (Directory.Exists(path))
-        {
-            return true;
-        }
-
-        return File.Exists(path) && !(known.TryGetValue(name, out var hashes) && hashes.Contains(Hash(File.ReadAllBytes(path))));
-    }
-
-    // A manifest that is not ours is itself a foreign file: nothing is known then, so nothing is replaced.
-    private Dictionary<string, string[]> ReadManifest()
-    {
-        var path = Path.Combine(_path, ManifestName);
-        try
-        {
-            using var json = JsonDocument.Parse(File.ReadAllBytes(path));
-            return json.RootElement.GetProperty("files").EnumerateObject()
-                .Where(p => Path.GetFileName(p.Name) == p.Name)
-                .ToDictionary(p => p.Name, p => p.Value.EnumerateArray().Select(v => v.GetString() ?? "").ToArray(), StringComparer.Ordinal);
-        }
-        catch (Exception e) when (e is FileNotFoundException or JsonException or KeyNotFoundException or InvalidOperationException)
-        {
-            return [];
-        }
-    }
-
-    private void WriteManifest(Dictionary<string, string[]> files)
-    {
-        using var buffer = new MemoryStream();
-        using (var json = new Utf8JsonWriter(buffer, new JsonWriterOptions { Indented = true, NewLine = "\n" }))
-        {
-            json.WriteStartObject();
-            json.WriteString("about", "files written by toplayout draw, with the SHA-256 of each; draw replaces only these");
-            json.WriteStartObject("files");
-            foreach (var (name, hashes) in files.OrderBy(f => f.Key, StringComparer.Ordinal))
-            {
-                json.WriteStartArray(name);
-                foreach (var hash in hashes)
-                {
-                    json.WriteStringValue(hash);
-                }
-
-                json.WriteEndArray();
-            }
-
-            json.WriteEndObject();
-            json.WriteEndObject();
-        }
-
-        buffer.WriteByte((byte)'\n');
-        var final = Path.Combine(_path, ManifestName);
-        WriteWhole(Temporary(final), buffer.ToArray());
-        File.Move(Temporary(final), final, overwrite: true);
-    }
-
-    private static string Hash(byte[] content) => Convert.ToHexStringLower(SHA256.HashData(content));
 }

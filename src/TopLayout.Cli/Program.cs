@@ -7,13 +7,9 @@ Console.OutputEncoding = new UTF8Encoding(encoderShouldEmitUTF8Identifier: false
 try
 {
     var parsed = Commands.Root().Parse(args);
-    if (parsed.Action is ParseErrorAction refused)
+    if (parsed.Action is ParseErrorAction)
     {
-        // One line for what is wrong and one for the nearest command; help is asked for, never thrown at anyone.
-        refused.ShowHelp = false;
-        parsed.Invoke(new InvocationConfiguration { Output = Console.Error });
-        Console.Error.WriteLine("see `toplayout --help`");
-        return ExitCode.CouldNotRun;
+        return Usage.Refuse(parsed);
     }
 
     return parsed.Invoke(new InvocationConfiguration { EnableDefaultExceptionHandler = false });

@@ -22,9 +22,23 @@ internal static class OutsideReader
             return;
         }
 
-        var (code, text) = Run("/usr/bin/python3", [CheckDrawingScript(), .. arguments]);
+        var (code, text) = Run("/usr/bin/python3", [Script("check-drawing"), .. arguments]);
         output.WriteLine(text);
         Assert.True(code == 0, text);
+    }
+
+    /// <summary>What tests/readers/measure-dxf measures in DXF files, as JSON; null where it cannot run.</summary>
+    public static string? MeasureDxf(ITestOutputHelper output, params string[] files)
+    {
+        if (Missing("/usr/bin/python3", "-c", "import ezdxf") is { } missing)
+        {
+            Skip(output, missing);
+            return null;
+        }
+
+        var (code, text) = Run("/usr/bin/python3", [Script("measure-dxf"), .. files]);
+        Assert.True(code == 0, text);
+        return text;
     }
 
     private static void Skip(ITestOutputHelper output, string missing)
@@ -56,6 +70,6 @@ internal static class OutsideReader
         return (process.ExitCode, text + errors.Result);
     }
 
-    private static string CheckDrawingScript([CallerFilePath] string here = "") =>
-        Path.Combine(Path.GetDirectoryName(here)!, "..", "readers", "check-drawing");
+    private static string Script(string name, [CallerFilePath] string here = "") =>
+        Path.Combine(Path.GetDirectoryName(here)!, "..", "readers", name);
 }

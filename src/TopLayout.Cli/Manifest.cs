@@ -1,0 +1,94 @@
+using System.Collections.Immutable;
+using System.Security.Cryptography;
+using System.Text.Json;
+using TopLayout.Plans;
+
+namespace TopLayout.Cli;
+
+/// <summary>The list of the files that <c>draw</c> wrote into a folder, each with the hashes by which it is known to be ours.</summary>
+internal sealed class Manifest
+{
+    /// <summary>Its file name.</summary>
+    public const string Name = "toplayout.files.json";
+
+    private const string About = "files written by toplayout draw, with the SHA-256 of each; draw replaces only these";
+    private readonly ImmutableSortedDictionary<string, ImmutableArray<string>> _hashes;
+
+    private Manifest(IEnumerable<KeyValuePair<string, ImmutableArray<string>>> hashes) =>
+        _hashes = hashes.ToImmutableSortedDictionary(StringComparer.Ordinal);
+
+    /// <summary>The listed names, sorted.</summary>
+    public IEnumerable<string> Names => _hashes.Keys;
+
+    /// <summary>The manifest of files about to be written.</summary>
+    public static Manifest Of(IEnumerable<OutputFile> files) => new(files.Select(f => KeyValuePair.Create(f.Name, ImmutableArray.Create(Hash(f.Content)))));
+
+    /// <summary>The manifest of a folder; null when there is none, or when it is not one that this program wrote.</summary>
+    public static Manifest? Read(string folder)
+    {
+        var path = Path.Combine(folder, Name);
+        if (!File.Exists(path))
+        {
+            return null;
+        }
+
+        try
+        {
+            using var json = JsonDocument.Parse(File.ReadAllBytes(path));
+            return json.RootElement.GetProperty("about").GetString() == About
+                ? new Manifest([.. json.RootElement.GetProperty("files").EnumerateObject().Select(Entry)])
+                : null;
+        }
+        catch (Exception e) when (e is JsonException or KeyNotFoundException or InvalidOperationException or ArgumentException or FormatException)
+        {
+            return null;
+        }
+    }
+
+    /// <summary>True when the file is listed with this hash.</summary>
+    public bool Lists(string name, string hash) => _hashes.TryGetValue(name, out var hashes) && hashes.Contains(hash);
+
+    /// <summary>Both together: a file is known by either.</summary>
+    public Manifest Or(Manifest? other) => other is null
+        ? this
+        : new Manifest(Names.Union(other.Names).Select(n => KeyValuePair.Create(n, HashesOf(n).AddRange(other.HashesOf(n)).Distinct().ToImmutableArray())));
+
+    /// <summary>As JSON.</summary>
+    public byte[] Bytes()
+    {
+        using var buffer = new MemoryStream();
+        using (var json = new Utf8JsonWriter(buffer, new JsonWriterOptions { Indented = true, NewLine = "\n" }))
+        {
+            json.WriteStartObject();
+            json.WriteString("about", About);
+            json.WriteStartObject("files");
+            foreach (var (name, hashes) in _hashes)
+            {
+                json.WriteStartArray(name);
+                foreach (var hash in hashes)
+                {
+                    json.WriteStringValue(hash);
+                }
+
+                json.WriteEndArray();
+            }
+
+            json.WriteEndObject();
+            json.WriteEndObject();
+        }
+
+        buffer.WriteByte((byte)'\n');
+        return buffer.ToArray();
+    }
+
+    /// <summary>The SHA-256 of a file's bytes, as hexadecimal digits.</summary>
+    public static string Hash(byte[] content) => Convert.ToHexStringLower(SHA256.HashData(content));
+
+    private ImmutableArray<string> HashesOf(string name) => _hashes.GetValueOrDefault(name, []);
+
+    // A name that leads out of the folder is none that this program wrote.
+    private static KeyValuePair<string, ImmutableArray<string>> Entry(JsonProperty entry) =>
+        Path.GetFileName(entry.Name) == entry.Name && entry.Name is not ("" or "." or ".." or Name)
+            ? KeyValuePair.Create(entry.Name, entry.Value.EnumerateArray().Select(v => v.GetString() ?? "").ToImmutableArray())
+            : throw new FormatException($"`{entry.Name}` is no file of this folder");
+}
