@@ -14,4 +14,7 @@ public static class Tolerances
 
     /// <summary>Two unit tangents that differ by less than this in sine run on without a corner (radians).</summary>
     public const double SmoothRadians = 1e-6;
+
+    /// <summary>Nearest points from a centre farther off than this are refined: ten digits of it are gone before the micrometre.</summary>
+    public const double FarCenterMm = 1e5;
 }
