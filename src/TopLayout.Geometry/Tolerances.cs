@@ -17,4 +17,10 @@ public static class Tolerances
 
     /// <summary>Nearest points from a centre farther off than this are refined: ten digits of it are gone before the micrometre.</summary>
     public const double FarCenterMm = 1e5;
+
+    /// <summary>What rounding may leave of a difference of two lengths, as a share of their size: below it they are equal.</summary>
+    public const double RoundingRatio = 1e-12;
+
+    /// <summary>How well a constructed circle must touch what it was asked to touch, as a share of the figure's size.</summary>
+    public const double TangentRatio = 1e-9;
 }

@@ -43,3 +43,10 @@ public class TrigTests
         Assert.Equal(180, Trig.Turn(Vec2.UnitX, new Vec2(-1, -0.0)).Degrees);
     }
 }
+
+public class Vec2Tests
+{
+    // The text of a record names every property, and Unit's text named its own Unit: the stack overflowed.
+    [Fact]
+    public void ToString_OfAVector_Ends() => Assert.Equal("(1.5, -2)", new Vec2(1.5, -2).ToString());
+}
