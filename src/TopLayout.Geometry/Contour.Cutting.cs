@@ -75,17 +75,16 @@ public sealed partial class Contour
 
     /// <summary>
     /// The line everywhere <paramref name="leftMm"/> to the left of a contour whose joints run on without a corner (negative: to the
-    /// right). Null when an arc would shrink to nothing, or when a joint has a corner.
+    /// right). Null when an arc would shrink to nothing, or when a joint has a corner or turns straight back.
     /// </summary>
     public Contour? Parallel(double leftMm)
     {
-        var moved = new List<Segment>(_segments.Length);
+        var moved = new List<Vertex>(_segments.Length + 1);
         for (var i = 0; i < _segments.Length; i++)
         {
             var s = _segments[i];
-            var next = _segments[(i + 1) % _segments.Length];
             var isLastOfOpen = !IsClosed && i == _segments.Length - 1;
-            if (!isLastOfOpen && Math.Abs(s.TangentAt(1).Cross(next.TangentAt(0))) > Tolerances.SmoothRadians)
+            if (!isLastOfOpen && !IsSmooth(s.TangentAt(1), _segments[(i + 1) % _segments.Length].TangentAt(0)))
             {
                 return null;
             }
@@ -95,11 +94,15 @@ public sealed partial class Contour
                 return null;
             }
 
-            moved.Add(s with { Start = s.Start + (s.TangentAt(0).Left * leftMm), End = s.End + (s.TangentAt(1).Left * leftMm) });
+            moved.Add(new Vertex(s.Start + (s.TangentAt(0).Left * leftMm), s.Bulge, s.Label));
         }
 
-        return Chain(moved, IsClosed);
+        var last = _segments[^1];
+        return new Contour(IsClosed ? moved : moved.Append(new Vertex(last.End + (last.TangentAt(1).Left * leftMm))), IsClosed);
     }
+
+    private static bool IsSmooth(Vec2 arriving, Vec2 leaving) =>
+        arriving.Dot(leaving) > 0 && Math.Abs(arriving.Cross(leaving)) <= Tolerances.SmoothRadians;
 
     private static bool Precedes(Location a, Location b) =>
         a.Segment < b.Segment || (a.Segment == b.Segment && a.Fraction <= b.Fraction);

@@ -4,7 +4,7 @@ namespace TopLayout.Geometry;
 
 /// <summary>
 /// A chain of lines and circular arcs, open or closed, as vertices with bulges: a gap between neighbours cannot be written.
-/// Mm, y up. A closed contour does not repeat its first vertex. Two contours are equal when their vertices are, one by one. An arc
+/// Mm, y up. A closed contour does not repeat its first vertex; the last vertex of an open one has neither bulge nor label. Two contours are equal when their vertices are, one by one. An arc
 /// flatter than <see cref="Tolerances.FlatSagittaMm"/> is made a line: its centre would lie too far off to be computed with.
 /// </summary>
 public sealed partial class Contour : IEquatable<Contour>
@@ -28,6 +28,11 @@ public sealed partial class Contour : IEquatable<Contour>
             {
                 throw new ArgumentException($"a vertex is finite and its bulge lies in [-1, 1]; found {v}", nameof(vertices));
             }
+        }
+
+        if (!isClosed)
+        {
+            Vertices = Vertices.SetItem(Vertices.Length - 1, new Vertex(Vertices[^1].Position));
         }
 
         Vertices = [.. Vertices.Select((v, i) => IsFlat(v, Vertices[(i + 1) % Vertices.Length]) ? v with { Bulge = 0 } : v)];
@@ -93,53 +98,6 @@ public sealed partial class Contour : IEquatable<Contour>
 
     /// <summary>Every segment named <paramref name="label"/>.</summary>
     public Contour Labelled(string label) => new(Vertices.Select(v => v with { Label = label }), IsClosed);
-
-    /// <summary>Distance from a point to the nearest point of the contour, mm.</summary>
-    public double DistanceTo(Point2 p) => _segments.Min(s => s.DistanceTo(p));
-
-    /// <summary>
-    /// True when the point lies inside a closed contour, by winding number: each segment adds the angle it turns round the point,
-    /// as its chord's angle plus a full turn where the point lies between chord and arc. Points on the border may go either way.
-    /// </summary>
-    public bool Contains(Point2 p)
-    {
-        var turn = 0.0;
-        foreach (var s in _segments)
-        {
-            var (a, b) = (s.Start - p, s.End - p);
-            turn += Trig.Turn(a, b).Degrees;
-            if (s.IsArc && p.DistanceTo(s.Center) < s.Radius)
-            {
-                var side = (s.End - s.Start).Cross(p - s.Start);
-                if (s.Bulge > 0 && side < 0)
-                {
-                    turn += 360;
-                }
-                else if (s.Bulge < 0 && side > 0)
-                {
-                    turn -= 360;
-                }
-            }
-        }
-
-        return Math.Abs(turn) > 180;
-    }
-
-    /// <summary>The point at a length from the start, clamped to the contour, mm.</summary>
-    public Point2 PointAt(double lengthMm)
-    {
-        foreach (var s in _segments)
-        {
-            if (lengthMm <= s.Length)
-            {
-                return s.PointAt(Math.Max(0, lengthMm / s.Length));
-            }
-
-            lengthMm -= s.Length;
-        }
-
-        return _segments[^1].End;
-    }
 
     // The sagitta of a chord d with bulge b is d|b|/2.
     private static bool IsFlat(Vertex from, Vertex to) =>

@@ -8,7 +8,9 @@ public readonly record struct Meeting(Point2 Point, double First, double Second)
 
 /// <summary>
 /// Where two segments meet, in closed form: line with line, line with circle, circle with circle. Tangency is decided by the gap:
-/// nearer than <see cref="Tolerances.TouchMm"/> is one touching point on the common normal. Segments that lie on each other give none.
+/// nearer than <see cref="Tolerances.TouchMm"/> is one touching point on the common normal. An end that lies on the other segment
+/// is a meeting too, unless a meeting already found touches the same stretch. Segments that lie on each other give none but the
+/// ends at which one goes on where the other stops.
 /// </summary>
 public static class Intersections
 {
@@ -25,35 +27,53 @@ public static class Intersections
             (false, false) => LineLine(a, b),
             (false, true) => LineCircle(a, b),
             (true, false) => LineCircle(b, a),
-            (true, true) => CircleCircle(a, b),
+            (true, true) => a.Radius < b.Radius ? CircleCircle(a, b) : CircleCircle(b, a),
         };
-        var meetings = new List<Meeting>(2);
-        var reach = Tolerances.TouchMm + Math.Max(CentreRounding(a), CentreRounding(b));
-        foreach (var p in points)
+        var meetings = new List<Meeting>(4);
+        foreach (var p in points ?? EndToEnd(a, b))
         {
-            if (a.DistanceTo(p) <= reach && b.DistanceTo(p) <= reach)
-            {
-                meetings.Add(new Meeting(p, a.NearestFraction(p), b.NearestFraction(p)));
-            }
+            AddOnBoth(meetings, a, b, Polished(a, b, p));
+        }
+
+        foreach (var end in points is null ? default : (ReadOnlySpan<Point2>)[a.Start, a.End, b.Start, b.End])
+        {
+            AddOnBoth(meetings, a, b, end);
         }
 
         meetings.Sort((m, n) => m.First.CompareTo(n.First));
         return meetings;
     }
 
-    // The centre of an almost flat arc lies millions of mm away and is rounded there, and so is every point found from it.
-    private static double CentreRounding(Segment s) => s.IsArc ? Tolerances.RoundingShare * s.Radius : 0;
+    private static void AddOnBoth(List<Meeting> meetings, Segment a, Segment b, Point2 p)
+    {
+        if (a.DistanceTo(p) <= Tolerances.TouchMm && b.DistanceTo(p) <= Tolerances.TouchMm)
+        {
+            var (onA, onB) = (a.NearestFraction(p), b.NearestFraction(p));
+            if (!meetings.Exists(m => b.DistanceTo(a.PointAt((m.First + onA) / 2)) <= 2 * Tolerances.TouchMm))
+            {
+                meetings.Add(new Meeting(p, onA, onB));
+            }
+        }
+    }
 
-    private static Point2[] LineLine(Segment a, Segment b)
+    // Null where one lies along the other: both its ends within touch of the other's line.
+    private static Point2[]? LineLine(Segment a, Segment b)
     {
         var (u, v) = (a.End - a.Start, b.End - b.Start);
         var cross = u.Cross(v);
-        if (Math.Abs(cross) <= Tolerances.SmoothRadians * u.Length * v.Length)
+        if (Along(a, b) || Along(b, a))
         {
-            return [];
+            return null;
         }
 
-        return [a.Start + (u * ((b.Start - a.Start).Cross(v) / cross))];
+        return cross == 0 ? [] : [a.Start + (u * ((b.Start - a.Start).Cross(v) / cross))];
+    }
+
+    private static bool Along(Segment line, Segment other)
+    {
+        var u = line.End - line.Start;
+        var reach = Tolerances.TouchMm * u.Length;
+        return Math.Abs(u.Cross(other.Start - line.Start)) <= reach && Math.Abs(u.Cross(other.End - line.Start)) <= reach;
     }
 
     private static Point2[] LineCircle(Segment line, Segment arc)
@@ -61,33 +81,31 @@ public static class Intersections
         var (center, radius) = (arc.Center, arc.Radius);
         var along = (line.End - line.Start).Unit;
         var foot = line.Start + (along * (center - line.Start).Dot(along));
-        return OnNormal(foot, along, center.DistanceTo(foot), radius, foot);
+        var offset = center.DistanceTo(foot);
+        return Math.Abs(offset - radius) <= Tolerances.TouchMm ? [foot] : OnNormal(foot, along, offset, radius);
     }
 
-    private static Point2[] CircleCircle(Segment a, Segment b)
+    // Null for one and the same circle. The smaller circle comes first: its half chord keeps more digits.
+    private static Point2[]? CircleCircle(Segment a, Segment b)
     {
         var (ca, ra, cb, rb) = (a.Center, a.Radius, b.Center, b.Radius);
         var d = ca.DistanceTo(cb);
         if (d <= Tolerances.TouchMm)
         {
-            return [];
+            return rb - ra <= Tolerances.TouchMm ? null : [];
         }
 
         var toward = (cb - ca) / d;
-        var reach = ((d * d) + (ra * ra) - (rb * rb)) / (2 * d);
+        var reach = ((d * d) + ((ra - rb) * (ra + rb))) / (2 * d);
         var gap = Math.Min(Math.Abs(d - ra - rb), Math.Abs(d - Math.Abs(ra - rb)));
-        var touch = ca + (toward * (ra * Math.Sign(reach)));
-        return gap <= Tolerances.TouchMm ? [touch] : OnNormal(ca + (toward * reach), toward.Left, Math.Abs(reach), ra, touch);
+        return gap <= Tolerances.TouchMm
+            ? [ca + (toward * (ra * Math.Sign(reach)))]
+            : OnNormal(ca + (toward * reach), toward.Left, Math.Abs(reach), ra);
     }
 
     // The points at distance `radius` from a centre that lies `offset` from `foot`, along a line through `foot`.
-    private static Point2[] OnNormal(Point2 foot, Vec2 along, double offset, double radius, Point2 touch)
+    private static Point2[] OnNormal(Point2 foot, Vec2 along, double offset, double radius)
     {
-        if (Math.Abs(offset - radius) <= Tolerances.TouchMm)
-        {
-            return [touch];
-        }
-
         if (offset > radius)
         {
             return [];
@@ -95,5 +113,43 @@ public static class Intersections
 
         var half = Math.Sqrt((radius - offset) * (radius + offset));
         return [foot - (along * half), foot + (along * half)];
+    }
+
+    // Shared ends from which two segments on one carrier run apart.
+    private static Point2[] EndToEnd(Segment a, Segment b)
+    {
+        var ends = new List<Point2>(2);
+        foreach (var (p, from) in (ReadOnlySpan<(Point2, Vec2)>)[(a.Start, a.TangentAt(0)), (a.End, -a.TangentAt(1))])
+        {
+            if ((p.IsNear(b.Start) && from.Dot(b.TangentAt(0)) < 0) || (p.IsNear(b.End) && from.Dot(b.TangentAt(1)) > 0))
+            {
+                ends.Add(p);
+            }
+        }
+
+        return [.. ends];
+    }
+
+    // A centre far off costs digits: two steps to the crossing of the tangents (Newton) win them back.
+    private static Point2 Polished(Segment a, Segment b, Point2 p)
+    {
+        if (!(a.IsArc && a.Radius > Tolerances.FarCenterMm) && !(b.IsArc && b.Radius > Tolerances.FarCenterMm))
+        {
+            return p;
+        }
+
+        for (var step = 0; step < 2; step++)
+        {
+            var (onA, onB) = (a.NearestFraction(p), b.NearestFraction(p));
+            var (u, v) = (a.TangentAt(onA), b.TangentAt(onB));
+            if (Math.Abs(u.Cross(v)) <= Tolerances.SmoothRadians)
+            {
+                return p;
+            }
+
+            p = a.PointAt(onA) + (u * ((b.PointAt(onB) - a.PointAt(onA)).Cross(v) / u.Cross(v)));
+        }
+
+        return p;
     }
 }

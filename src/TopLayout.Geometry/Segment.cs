@@ -13,7 +13,8 @@ public readonly record struct Segment(Point2 Start, Point2 End, double Bulge = 0
 {
     /// <summary>
     /// The one arc or line that leaves <paramref name="start"/> along <paramref name="tangent"/> and reaches <paramref name="end"/>.
-    /// The angle between tangent and chord is half the sweep, so its half-angle tangent is the bulge: no trigonometry.
+    /// The angle between tangent and chord is half the sweep, so its half-angle tangent is the bulge: no trigonometry. A chord or a
+    /// tangent of no length gives a line.
     /// </summary>
     /// <exception cref="ArgumentException">The end lies behind the start, so that the arc would exceed half a turn.</exception>
     public static Segment Leaving(Point2 start, Vec2 tangent, Point2 end, string label = "")
@@ -25,7 +26,7 @@ public readonly record struct Segment(Point2 Start, Point2 End, double Bulge = 0
             throw new ArgumentException("an arc of more than half a turn is not one segment", nameof(end));
         }
 
-        var bulge = tangent.Cross(chord) / (size + along);
+        var bulge = size > 0 ? tangent.Cross(chord) / (size + along) : 0;
         var straight = Math.Abs(bulge) * chord.Length / 2 < Tolerances.FlatSagittaMm;
         return new Segment(start, end, straight ? 0 : Math.Clamp(bulge, -1, 1), label);
     }
@@ -60,7 +61,10 @@ public readonly record struct Segment(Point2 Start, Point2 End, double Bulge = 0
     /// <summary>Length along the segment, mm.</summary>
     public double Length => IsArc ? Radius * Math.Abs(Sweep.Radians) : ChordLength;
 
-    /// <summary>The point at a fraction of the length, 0 = start, 1 = end.</summary>
+    /// <summary>
+    /// The point at a fraction of the length, 0 = start, 1 = end, both exactly. The chord to it is the whole chord turned back by the
+    /// sweep still to come, halved, and as long as the ratio of the half sweeps' sines: no centre, so a flat arc loses no digits.
+    /// </summary>
     public Point2 PointAt(double fraction)
     {
         if (fraction == 0 || fraction == 1)
@@ -68,16 +72,17 @@ public readonly record struct Segment(Point2 Start, Point2 End, double Bulge = 0
             return fraction == 0 ? Start : End;
         }
 
+        var chord = End - Start;
         if (!IsArc)
         {
-            return Start + ((End - Start) * fraction);
+            return Start + (chord * fraction);
         }
 
-        var center = Center;
-        return center + Turned(Start - center, Sweep * fraction);
+        var half = Sweep / 2;
+        return Start + (Turned(chord, half * (fraction - 1)) * (Trig.Sin(half * fraction) / Trig.Sin(half)));
     }
 
-    /// <summary>The unit tangent, in the sense of travel, at a fraction of the length.</summary>
+    /// <summary>The unit tangent, in the sense of travel, at a fraction of the length; not a number where the chord has no length.</summary>
     public Vec2 TangentAt(double fraction)
     {
         var chord = (End - Start).Unit;
@@ -94,27 +99,33 @@ public readonly record struct Segment(Point2 Start, Point2 End, double Bulge = 0
             Bulge = IsArc ? Trig.Tan(Sweep * ((to - from) / 4)) : 0,
         };
 
-    /// <summary>The same piece travelled the other way.</summary>
-    public Segment Reversed() => this with { Start = End, End = Start, Bulge = -Bulge };
+    /// <summary>The same piece travelled the other way; a line keeps bulge +0.</summary>
+    public Segment Reversed() => this with { Start = End, End = Start, Bulge = 0 - Bulge };
 
     /// <summary>The piece after a rigid move; a mirror turns the bulge round.</summary>
     public Segment Placed(Placement placement) => this with
     {
         Start = placement.Apply(Start),
         End = placement.Apply(End),
-        Bulge = placement.Mirrored ? -Bulge : Bulge,
+        Bulge = placement.Mirrored ? 0 - Bulge : Bulge,
     };
 
-    /// <summary>The fraction of the length at which the segment passes nearest to <paramref name="p"/>, in [0, 1].</summary>
+    /// <summary>
+    /// The fraction of the length at which the segment passes nearest to <paramref name="p"/>, in [0, 1]: the middle of an arc seen
+    /// from its centre, the start of a segment of no length.
+    /// </summary>
     public double NearestFraction(Point2 p)
     {
+        var chord = End - Start;
         if (!IsArc)
         {
-            var chord = End - Start;
-            return Math.Clamp((p - Start).Dot(chord) / chord.Dot(chord), 0, 1);
+            var square = chord.Dot(chord);
+            return square > 0 ? Math.Clamp((p - Start).Dot(chord) / square, 0, 1) : 0;
         }
 
-        var fraction = FractionOfDirection(p - Center);
+        // 4b times the direction from the centre, which is midpoint + left of chord·(1 − b²)/4b; so are the arcs' middles.
+        var outward = ((p - Start.MidpointTo(End)) * (4 * Bulge)) - (chord.Left * (1 - (Bulge * Bulge)));
+        var fraction = 0.5 + (Trig.Turn(-chord.Left, outward).Degrees / Sweep.Degrees);
         if (fraction is >= 0 and <= 1)
         {
             return fraction;
@@ -132,21 +143,30 @@ public readonly record struct Segment(Point2 Start, Point2 End, double Bulge = 0
     /// </summary>
     public double FractionOfDirection(Vec2 direction)
     {
-        var middle = Turned(Start - Center, Sweep / 2);
+        var middle = (End - Start).Left * -Math.Sign(Bulge);
         return 0.5 + (Trig.Turn(middle, direction).Degrees / Sweep.Degrees);
     }
 
-    /// <summary>Signed area between the segment and the origin, mm²: the sum over a closed contour is its area, + counter-clockwise.</summary>
-    public double AreaTerm()
+    /// <summary>
+    /// Signed area between the segment and the origin, mm²: the sum over a closed contour is its area, + counter-clockwise. It is
+    /// the triangle of the chord and the cap between chord and arc.
+    /// </summary>
+    public double AreaTerm() => (((Start.X * End.Y) - (End.X * Start.Y)) / 2) + CapArea();
+
+    /// <summary>
+    /// Signed area between chord and arc, mm², positive where the arc turns left. R²(θ − sin θ)/2 with R = d(1+b²)/4b and θ = 4·atan b
+    /// is d²((1+b²)²·atan b − b(1−b²))/8b²; on flat arcs the difference loses digits and its series in b takes over.
+    /// </summary>
+    public double CapArea()
     {
-        var triangle = ((Start.X * End.Y) - (End.X * Start.Y)) / 2;
-        if (!IsArc)
+        var (b, square) = (Bulge, (End - Start).Dot(End - Start));
+        var b2 = b * b;
+        if (Math.Abs(b) < 0.1)
         {
-            return triangle;
+            return square * b * ((1.0 / 3) + (b2 * ((1.0 / 15) - (b2 * ((1.0 / 105) - (b2 * ((1.0 / 315) - (b2 * ((1.0 / 693) - (b2 / 1287))))))))));
         }
 
-        var sweep = Sweep;
-        return triangle + (Radius * Radius * (sweep.Radians - Trig.Sin(sweep)) / 2);
+        return square * (((1 + b2) * (1 + b2) * Trig.Atan(b).Radians) - (b * (1 - b2))) / (8 * b2);
     }
 
     /// <summary>The smallest axis-parallel box round the segment; on arcs the quadrant points count.</summary>
@@ -161,9 +181,11 @@ public readonly record struct Segment(Point2 Start, Point2 End, double Bulge = 0
         var (center, radius) = (Center, Radius);
         foreach (var axis in (ReadOnlySpan<Vec2>)[Vec2.UnitX, Vec2.UnitY, -Vec2.UnitX, -Vec2.UnitY])
         {
-            if (FractionOfDirection(axis) is > 0 and < 1)
+            var fraction = FractionOfDirection(axis);
+            if (fraction is > 0 and < 1)
             {
-                var p = center + (axis * radius);
+                // From the centre it is exact on a half turn; a flat arc's centre lies too far off.
+                var p = Math.Abs(Bulge) < 0.1 ? PointAt(fraction) : center + (axis * radius);
                 box = box.Union(new Box2(p, p));
             }
         }

@@ -15,6 +15,12 @@ public static class Tolerances
     /// <summary>Two unit tangents that differ by less than this in sine run on without a corner (radians).</summary>
     public const double SmoothRadians = 1e-6;
 
-    /// <summary>What a chain of a few roundings may add to a length, as a share of it: sixteen times the spacing of doubles round 1.</summary>
-    public const double RoundingShare = 16 * 2.220446049250313e-16;
+    /// <summary>Nearest points from a centre farther off than this are refined: ten digits of it are gone before the micrometre.</summary>
+    public const double FarCenterMm = 1e5;
+
+    /// <summary>What rounding may leave of a difference of two lengths, as a share of their size: below it they are equal.</summary>
+    public const double RoundingRatio = 1e-12;
+
+    /// <summary>How well a constructed circle must touch what it was asked to touch, as a share of the figure's size.</summary>
+    public const double TangentRatio = 1e-9;
 }

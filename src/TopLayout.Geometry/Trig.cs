@@ -26,16 +26,20 @@ public static class Trig
     public static Vec2 Direction(Angle angle) => new(Cos(angle), Sin(angle));
 
     /// <summary>The direction of a vector from +x, in (−180°, 180°]; 0 for the zero vector.</summary>
-    public static Angle Heading(Vec2 v) => Angle.FromRadians(Math.Atan2(v.Y, v.X));
+    public static Angle Heading(Vec2 v) => Atan2(v.Y, v.X);
 
     /// <summary>The turn from one direction to another, in (−180°, 180°]; positive to the left.</summary>
-    public static Angle Turn(Vec2 from, Vec2 to) => Angle.FromRadians(Math.Atan2(from.Cross(to), from.Dot(to)));
+    public static Angle Turn(Vec2 from, Vec2 to) => Atan2(from.Cross(to), from.Dot(to));
 
     /// <summary>The angle whose tangent is <paramref name="value"/>, in [−90°, 90°].</summary>
     public static Angle Atan(double value) => Angle.FromRadians(Math.Atan(value));
 
-    /// <summary>The angle of the point (<paramref name="x"/>, <paramref name="y"/>), in (−180°, 180°].</summary>
-    public static Angle Atan2(double y, double x) => Angle.FromRadians(Math.Atan2(y, x));
+    /// <summary>The angle of the point (<paramref name="x"/>, <paramref name="y"/>), in (−180°, 180°]; −0 counts as 0, the origin has 0.</summary>
+    public static Angle Atan2(double y, double x)
+    {
+        var angle = Angle.FromRadians(Math.Atan2(y + 0.0, x + 0.0));
+        return angle.Degrees == -180 ? -angle : angle;
+    }
 
     /// <summary>The angle whose sine is <paramref name="value"/> clamped to [−1, 1], in [−90°, 90°].</summary>
     public static Angle Asin(double value) => Angle.FromRadians(Math.Asin(Math.Clamp(value, -1, 1)));

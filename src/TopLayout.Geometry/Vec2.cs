@@ -40,4 +40,7 @@ public readonly record struct Vec2(double X, double Y)
 
     /// <summary>Cross product: |a||b| sin of the turn from this to <paramref name="other"/>; positive when it turns left.</summary>
     public double Cross(Vec2 other) => (X * other.Y) - (Y * other.X);
+
+    /// <summary>The two components. The text a record makes of itself would name <see cref="Unit"/>, whose text names its own, without end.</summary>
+    public override string ToString() => FormattableString.Invariant($"({X}, {Y})");
 }
