@@ -23,4 +23,19 @@ public static class Tolerances
 
     /// <summary>How well a constructed circle must touch what it was asked to touch, as a share of the figure's size.</summary>
     public const double TangentRatio = 1e-9;
+
+    /// <summary>Two unit tangents that differ by less than this in sine leave a node alike: the curves' ends tell them apart (radians).</summary>
+    public const double AlikeRadians = 1e-3;
+
+    /// <summary>Two lines whose unit directions differ by less than this in sine are parallel (radians).</summary>
+    public const double ParallelRadians = 1e-12;
+
+    /// <summary>A point nearer than this to a curve lies on it: what computing in doubles leaves of nothing.</summary>
+    public const double ExactMm = 1e-9;
+
+    /// <summary>How far the touch distance may grow where the arrangement contradicts itself.</summary>
+    public const double CoarsestTouchMm = 1e-3;
+
+    /// <summary>How far beside an edge a point is taken that stands for the face there.</summary>
+    public const double BesideMm = 1e-5;
 }

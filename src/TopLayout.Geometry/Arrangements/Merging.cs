@@ -1,0 +1,92 @@
+namespace TopLayout.Geometry.Arrangements;
+
+/// <summary>Makes one fragment of all that run between the same two nodes within the touch distance.</summary>
+internal static class Merging
+{
+    /// <summary>The merged fragments, and the half-edges along which strands of weight 0 run, in order.</summary>
+    public static (Fragment[] Fragments, IReadOnlyList<int> Trail) Coincident(
+        NodeTable nodes, Fragment[] parts, IReadOnlyList<Strand> strands, double touchMm)
+    {
+        var merged = new List<Fragment>(parts.Length);
+        var firsts = new Dictionary<(int, int), int>(parts.Length);
+        var nexts = new List<int>(parts.Length);
+        var trail = new List<int>();
+        foreach (var part in parts)
+        {
+            var f = part.From < part.To ? part : Turned(part);
+            var found = firsts.TryGetValue((f.From, f.To), out var first) ? first : -1;
+            var last = found;
+            var most = 4 * touchMm / nodes[f.From].DistanceTo(nodes[f.To]);
+            while (found >= 0 && Math.Abs(merged[found].Bulge - f.Bulge) > most)
+            {
+                found = nexts[found];
+            }
+
+            if (found < 0)
+            {
+                found = merged.Count;
+                merged.Add(f);
+                nexts.Add(last);
+                firsts[(f.From, f.To)] = found;
+            }
+            else
+            {
+                merged[found] = Joined(merged[found], f, strands);
+            }
+
+            if (part.IsPath)
+            {
+                trail.Add((2 * found) + (part.From < part.To ? 0 : 1));
+            }
+        }
+
+        return WithoutIdle(merged, trail);
+    }
+
+    private static Fragment Turned(Fragment f) => f with
+    {
+        From = f.To,
+        To = f.From,
+        Bulge = -f.Bulge,
+        Weight = -f.Weight,
+        With = f.Against,
+        Against = f.With,
+    };
+
+    private static Fragment Joined(Fragment a, Fragment b, IReadOnlyList<Strand> strands) => a with
+    {
+        Weight = a.Weight + b.Weight,
+        With = Prior(a.With, b.With, strands),
+        Against = Prior(a.Against, b.Against, strands),
+        IsPath = a.IsPath || b.IsPath,
+    };
+
+    // Areas before paths, then by rank.
+    private static int Prior(int a, int b, IReadOnlyList<Strand> strands)
+    {
+        if (a < 0 || b < 0)
+        {
+            return Math.Max(a, b);
+        }
+
+        var (s, t) = (strands[a], strands[b]);
+        return (s.Weight == 0) != (t.Weight == 0) ? (s.Weight == 0 ? b : a) : t.Rank < s.Rank ? b : a;
+    }
+
+    // Fragments whose weights cancel divide nothing.
+    private static (Fragment[] Fragments, IReadOnlyList<int> Trail) WithoutIdle(List<Fragment> merged, List<int> trail)
+    {
+        var numbers = new int[merged.Count];
+        var kept = new List<Fragment>(merged.Count);
+        for (var i = 0; i < merged.Count; i++)
+        {
+            numbers[i] = kept.Count;
+            if (merged[i].Weight != 0 || merged[i].IsPath)
+            {
+                kept.Add(merged[i]);
+            }
+        }
+
+        return ([.. kept], [.. trail.Select(half => (2 * numbers[half >> 1]) + (half & 1))]);
+    }
+}
