@@ -46,15 +46,18 @@ public static class Intersections
 
     private static void AddOnBoth(List<Meeting> meetings, Segment a, Segment b, Point2 p)
     {
-        if (a.DistanceTo(p) <= Tolerances.TouchMm && b.DistanceTo(p) <= Tolerances.TouchMm)
+        if (a.DistanceTo(p) <= Reach(a) && b.DistanceTo(p) <= Reach(b))
         {
             var (onA, onB) = (a.NearestFraction(p), b.NearestFraction(p));
-            if (!meetings.Exists(m => b.DistanceTo(a.PointAt((m.First + onA) / 2)) <= 2 * Tolerances.TouchMm))
+            if (!meetings.Exists(m => b.DistanceTo(a.PointAt((m.First + onA) / 2)) <= 2 * Reach(b)))
             {
                 meetings.Add(new Meeting(p, onA, onB));
             }
         }
     }
+
+    // The centre of an almost flat arc lies so far away that its rounding alone exceeds the touch distance.
+    private static double Reach(Segment s) => s.IsArc ? Tolerances.TouchMm + (Tolerances.RoundingShare * s.Radius) : Tolerances.TouchMm;
 
     // Null where one lies along the other: both its ends within touch of the other's line.
     private static Point2[]? LineLine(Segment a, Segment b)

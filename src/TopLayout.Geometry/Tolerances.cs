@@ -15,6 +15,9 @@ public static class Tolerances
     /// <summary>Two unit tangents that differ by less than this in sine run on without a corner (radians).</summary>
     public const double SmoothRadians = 1e-6;
 
+    /// <summary>What a chain of a few roundings may add to a length, as a share of it: sixteen times the spacing of doubles round 1.</summary>
+    public const double RoundingShare = 16 * 2.220446049250313e-16;
+
     /// <summary>Nearest points from a centre farther off than this are refined: ten digits of it are gone before the micrometre.</summary>
     public const double FarCenterMm = 1e5;
 
