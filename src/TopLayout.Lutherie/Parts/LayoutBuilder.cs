@@ -43,6 +43,7 @@ public static class LayoutBuilder
         TransverseBrace.Build(bench, hole, inside);
         FlatBrace.Build(bench, hole, inside);
         ToneBars.Build(bench, hole, lining);
+        BuildFurtherBraces(bench, new BarRoom(hole, inside, lining));
         return new Layout
         {
             Design = design,
@@ -57,5 +58,12 @@ public static class LayoutBuilder
             Hole = hole,
             Members = [.. bench.Members],
         };
+    }
+
+    // What butts against a bar comes after it.
+    private static void BuildFurtherBraces(Bench bench, BarRoom room)
+    {
+        LadderBars.Build(bench, room);
+        FreeBars.Build(bench, room);
     }
 }
