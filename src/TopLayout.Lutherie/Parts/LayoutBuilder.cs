@@ -64,6 +64,8 @@ public static class LayoutBuilder
     private static void BuildFurtherBraces(Bench bench, BarRoom room)
     {
         LadderBars.Build(bench, room);
+        SoundholeBraces.Build(bench, room);
+        FingerBraces.Build(bench, room);
         ClosingBars.Build(bench, room);
         Fan.Build(bench, room);
         FreeBars.Build(bench, room);
