@@ -10,10 +10,10 @@ public static class HoleClearanceCheck
     /// <summary>Clearance from which a brace is comfortably off the hole, mm; forward crossings run at 2 to 3. Common practice, no source.</summary>
     public const double UsualMm = 6;
 
-    /// <summary>One finding per bar and plate within reach of the hole, nearest first; the two legs of an X once.</summary>
+    /// <summary>One finding per bar and plate within reach of the hole, nearest first; the two legs of an X once, what reinforces the hole not at all.</summary>
     public static IEnumerable<Finding> Of(Layout layout) => layout.Members
         .Where(m => m.Face == TopFace.Inside && m.Kind is MemberKind.Bar or MemberKind.Plate)
-        .Where(m => m.Name != XBrace.TrebleLeg)
+        .Where(m => m.Name != XBrace.TrebleLeg && !HoleReinforcement.IsPartOf(m))
         .Select(m => (Member: m, Clearance: Clearance(m, layout.Hole)))
         .Where(m => m.Clearance < 2 * UsualMm)
         .OrderBy(m => m.Clearance)

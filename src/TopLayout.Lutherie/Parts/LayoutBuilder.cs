@@ -6,7 +6,7 @@ namespace TopLayout.Lutherie.Parts;
 
 /// <summary>
 /// Design → layout, in the fixed order in which one part hangs on another: outline, scale, hole, rosette, X, bridge, plate, blocks and
-/// tongue, linings, bars.
+/// tongue, linings, bars, reinforcement and cleats.
 /// </summary>
 public static class LayoutBuilder
 {
@@ -60,7 +60,7 @@ public static class LayoutBuilder
         };
     }
 
-    // What butts against a bar comes after it.
+    // What butts against a bar comes after it; the reinforcement and the cleats keep clear of all that is there.
     private static void BuildFurtherBraces(Bench bench, BarRoom room)
     {
         LadderBars.Build(bench, room);
@@ -69,5 +69,7 @@ public static class LayoutBuilder
         ClosingBars.Build(bench, room);
         Fan.Build(bench, room);
         FreeBars.Build(bench, room);
+        HoleReinforcement.Build(bench, room.Hole);
+        Cleats.Build(bench, room);
     }
 }
