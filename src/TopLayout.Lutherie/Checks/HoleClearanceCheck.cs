@@ -10,10 +10,10 @@ public static class HoleClearanceCheck
     /// <summary>Clearance from which a brace is comfortably off the hole, mm; forward crossings run at 2 to 3. Common practice, no source.</summary>
     public const double UsualMm = 6;
 
-    /// <summary>One finding per bar and plate within reach of the hole, nearest first; the two legs of an X once.</summary>
+    /// <summary>One finding per bar and plate within reach of the hole, nearest first; the two legs of an X once, what reinforces the hole not at all.</summary>
     public static IEnumerable<Finding> Of(Layout layout) => layout.Members
         .Where(m => m.Face == TopFace.Inside && m.Kind is MemberKind.Bar or MemberKind.Plate)
-        .Where(m => m.Name != XBrace.TrebleLeg)
+        .Where(m => m.Name != XBrace.TrebleLeg && !HoleReinforcement.IsPartOf(m))
         .Select(m => (Member: m, Clearance: Clearance(m, layout.Hole)))
         .Where(m => m.Clearance < 2 * UsualMm)
         .OrderBy(m => m.Clearance)
@@ -37,17 +37,22 @@ public static class HoleClearanceCheck
         return new Finding(Rules.HoleClearance, severity, subject, sentence)
         {
             Measured = new Measurement(clearance, "mm", severity == Severity.Fail ? 0 : UsualMm),
-            Place = isLeg ? layout.Design[XBrace.BelowHole].Place : member.Places[0],
+            Place = isLeg ? XBrace.PositionPlace(layout.Design) : member.Places[0],
             OtherPlaces = [layout.Design[Soundhole.Diameter].Place],
             Cure = severity == Severity.Pass ? null : isLeg ? LegCure(layout) : $"move the {member.Name} away from the hole, or make the hole smaller",
         };
     }
 
-    // (R + d)·sin(a/2) − R − w/2 = usual, solved for d.
+    // (R + d)·sin(a/2) − R − w/2 = usual, solved for d; the legs stand (f − far edge − d)·tan(a/2) from the centre line at the bridge's front f.
     private static string LegCure(Layout layout)
     {
         var (design, radius) = (layout.Design, layout.Hole.Radius);
-        var below = ((UsualMm + radius + (design[XBrace.Width].Value / 2)) / Trig.Sin(design[XBrace.Angle].Value / 2)) - radius;
-        return $"`below_hole = {Say.Tenth(Math.Ceiling(below * 10) / 10)}` gives {Say.Mm(UsualMm)}; or open the X's angle, or make the hole smaller";
+        var half = design[XBrace.Angle].Value / 2;
+        var below = ((UsualMm + radius + (design[XBrace.Width].Value / 2)) / Trig.Sin(half)) - radius;
+        var atBridge = (Bridge.FrontFromNeckEdge(design) - layout.Hole.FarEdge - below) * Trig.Tan(half);
+        var line = design.Find(XBrace.BelowHole).HasValue
+            ? $"below_hole = {Say.Tenth(Math.Ceiling(below * 10) / 10)}"
+            : $"at_bridge_front = {Say.Tenth(Math.Floor(atBridge * 10) / 10)}";
+        return $"`{line}` gives {Say.Mm(UsualMm)}; or open the X's angle, or make the hole smaller";
     }
 }

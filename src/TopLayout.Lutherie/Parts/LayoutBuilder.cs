@@ -6,7 +6,7 @@ namespace TopLayout.Lutherie.Parts;
 
 /// <summary>
 /// Design → layout, in the fixed order in which one part hangs on another: outline, scale, hole, rosette, X, bridge, plate, blocks and
-/// tongue, linings, bars.
+/// tongue, linings, bars, reinforcement and cleats.
 /// </summary>
 public static class LayoutBuilder
 {
@@ -43,6 +43,7 @@ public static class LayoutBuilder
         TransverseBrace.Build(bench, hole, inside);
         FlatBrace.Build(bench, hole, inside);
         ToneBars.Build(bench, hole, lining);
+        BuildFurtherBraces(bench, new BarRoom(hole, inside, lining));
         return new Layout
         {
             Design = design,
@@ -57,5 +58,18 @@ public static class LayoutBuilder
             Hole = hole,
             Members = [.. bench.Members],
         };
+    }
+
+    // What butts against a bar comes after it; the reinforcement and the cleats keep clear of all that is there.
+    private static void BuildFurtherBraces(Bench bench, BarRoom room)
+    {
+        LadderBars.Build(bench, room);
+        SoundholeBraces.Build(bench, room);
+        FingerBraces.Build(bench, room);
+        ClosingBars.Build(bench, room);
+        Fan.Build(bench, room);
+        FreeBars.Build(bench, room);
+        HoleReinforcement.Build(bench, room.Hole);
+        Cleats.Build(bench, room);
     }
 }

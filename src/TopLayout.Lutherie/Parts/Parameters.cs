@@ -11,13 +11,15 @@ public static class Parameters
         [
             Scale.Section, Fretboard.Section, Outline.Section, Plate.Section, Rim.Sides, Rim.Lining, Soundhole.Section, Rosette.Section,
             XBrace.Section, Bridge.Section, BridgePlate.Section, Block.Neck.Section, Tongue.Section, Block.Tail.Section,
-            TransverseBrace.Section, FlatBrace.Section, ToneBars.Section, SeasonSection.Section,
+            TransverseBrace.Section, FlatBrace.Section, ToneBars.Section, LadderBars.Section, SoundholeBraces.Section, FingerBraces.Section,
+            Fan.Section, ClosingBars.Section, FreeBars.Section, HoleReinforcement.Section, Cleats.Section, SeasonSection.Section,
         ],
         parameters:
         [
             .. Identity.All, .. Scale.All, .. Fretboard.All, .. Outline.All, .. Plate.All, .. Rim.All, .. Soundhole.All, .. Rosette.All,
             .. XBrace.All, .. Bridge.All, .. BridgePlate.All, .. Block.Neck.All, .. Tongue.All, .. Block.Tail.All,
-            .. TransverseBrace.All, .. FlatBrace.All, .. ToneBars.All, .. SeasonSection.All,
+            .. TransverseBrace.All, .. FlatBrace.All, .. ToneBars.All, .. LadderBars.All, .. SoundholeBraces.All, .. FingerBraces.All,
+            .. Fan.All, .. ClosingBars.All, .. FreeBars.All, .. HoleReinforcement.All, .. Cleats.All, .. SeasonSection.All,
         ],
-        groups: [Soundhole.Position]);
+        groups: [Soundhole.Position, XBrace.Position, LadderBars.Position, Fan.HeadLine, FreeBars.Course]);
 }

@@ -130,7 +130,7 @@ internal static class BenchNumbers
 
     private static IReadOnlyList<Cell> Bar(Member bar)
     {
-        var sides = bar.Footprint.Edges.Where(e => e.Label is "neck side" or "tail side").ToArray();
+        var sides = bar.Footprint.Edges.Where(e => e.Label is "neck side" or "tail side" or "bass side" or "treble side").ToArray();
         var (first, second) = (sides[0].Start.MidpointTo(sides[1].End), sides[0].End.MidpointTo(sides[1].Start));
         var (upper, lower) = first.Y > second.Y || (first.Y == second.Y && first.X < second.X) ? (first, second) : (second, first);
         var width = Math.Abs((sides[1].Start - sides[0].Start).Cross(sides[0].TangentAt(0)));

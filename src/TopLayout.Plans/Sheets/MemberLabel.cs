@@ -14,19 +14,22 @@ internal static class MemberLabel
         var footprint = member.Footprint.Placed(view.Placement);
         return new LabelRequest(member.Name, Role.Text, member.Name, SheetBoard.TextMm, Anchor(member, footprint))
         {
-            Inside = member.Kind == MemberKind.Channel ? null : footprint,
+            Inside = IsRing(member) ? null : footprint,
             Rotation = member.Kind is MemberKind.Bar or MemberKind.Fretboard ? Upright(member.Grain, view) : Angle.Zero,
             Priority = role == Role.Mark ? 1 : 2,
         };
     }
 
-    // A point of the member: on a channel's outer wall towards the tail's right, else its middle, a little off the centre line.
+    // The middle of a ring lies in its hole.
+    private static bool IsRing(Member member) => member.Footprint.Loops.Length > 1;
+
+    // A point of the member: on a ring's outer wall towards the tail's right, else its middle, a little off the centre line.
     private static Point2 Anchor(Member member, Region footprint)
     {
         var box = footprint.Bounds;
         return member.Kind switch
         {
-            MemberKind.Channel => box.Center + (Trig.Direction(Angle.FromDegrees(-30)) * (box.Width / 2)),
+            _ when IsRing(member) => box.Center + (Trig.Direction(Angle.FromDegrees(-30)) * (box.Width / 2)),
             MemberKind.Bar => Middle(footprint),
             MemberKind.Lining => Middle(footprint),
             _ => box.Center,

@@ -85,6 +85,9 @@ public class GrainCheckTests
 
     [Theory]
     [InlineData("auditorium")]
+    [InlineData("classical")]
+    [InlineData("concert")]
+    [InlineData("jumbo")]
     [InlineData("straight-tongue")]
     [InlineData("tapered-tongue")]
     public void Review_SymmetricTop_MirrorsItself(string preset)

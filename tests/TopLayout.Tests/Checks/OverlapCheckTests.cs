@@ -8,6 +8,9 @@ public class OverlapCheckTests
 {
     [Theory]
     [InlineData("auditorium")]
+    [InlineData("classical")]
+    [InlineData("concert")]
+    [InlineData("jumbo")]
     [InlineData("straight-tongue")]
     [InlineData("tapered-tongue")]
     public void Presets_PartsBesideEachOther_Pass(string preset)

@@ -18,4 +18,34 @@ internal static class Built
         Assert.Equal([], findings.Select(FindingText.Of));
         return layout!;
     }
+
+    /// <summary>What does not fit in a preset after an edit: sentence, cure, and the keys (or headers) its places stand at.</summary>
+    public static IReadOnlyList<(string Sentence, string? Cure, string Keys)> Misfits(string name, Func<string, string> edit)
+    {
+        var text = edit(PresetText(name));
+        var reading = DesignReader.Read(text, name + ".toml", Parameters.Table);
+        Assert.Equal([], reading.Findings.Where(f => f.Severity == Severity.Error).Select(FindingText.Of));
+        string KeyAt(SourcePlace place) => text.Split('\n')[place.Line - 1].Split('=', '#')[0].Trim();
+        var (layout, findings) = LayoutBuilder.Build(reading.Design!);
+        Assert.Null(layout);
+        return [.. findings.Select(f => (f.Sentence, f.Cure, string.Join(' ', f.OtherPlaces.Prepend(f.Place!.Value).Select(KeyAt))))];
+    }
+
+    /// <summary>The text with a piece of it replaced; the piece must stand there.</summary>
+    public static string Replaced(this string text, string from, string to)
+    {
+        Assert.Contains(from, text, StringComparison.Ordinal);
+        return text.Replace(from, to, StringComparison.Ordinal);
+    }
+
+    /// <summary>The text without a section.</summary>
+    public static string Without(this string text, string header)
+    {
+        var start = text.IndexOf(header, StringComparison.Ordinal);
+        Assert.True(start >= 0, header);
+        return text.Remove(start, text.IndexOf("\n[", start, StringComparison.Ordinal) + 1 - start);
+    }
+
+    /// <summary>The text with sections added before the last.</summary>
+    public static string With(this string text, string sections) => text.Replaced("[season]", sections + "\n\n[season]");
 }

@@ -5,7 +5,7 @@ namespace TopLayout.Tests.Parts;
 
 public class LayoutTests
 {
-    public static TheoryData<string> Presets => new("auditorium", "straight-tongue", "tapered-tongue");
+    public static TheoryData<string> Presets => new("auditorium", "classical", "concert", "jumbo", "straight-tongue", "tapered-tongue");
 
     /// <summary>
     /// Worked by hand for a hole of radius 51, a crossing 33 below it and 97° between the legs of 8 mm: clearance to the hole (51 + 33)·sin 48.5° − 51 − 4 = 7.9;

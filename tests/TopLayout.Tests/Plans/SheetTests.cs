@@ -1,5 +1,7 @@
 using TopLayout.Drawing;
 using TopLayout.Drawing.Labels;
+using TopLayout.Lutherie.Designs;
+using TopLayout.Lutherie.Parts;
 using TopLayout.Plans;
 using TopLayout.Plans.Sheets;
 using TopLayout.Tests.Parts;
@@ -8,7 +10,7 @@ namespace TopLayout.Tests.Plans;
 
 public class SheetTests
 {
-    public static TheoryData<string> Presets => new("auditorium", "straight-tongue", "tapered-tongue");
+    public static TheoryData<string> Presets => new("auditorium", "classical", "concert", "jumbo", "straight-tongue", "tapered-tongue");
 
     [Theory]
     [MemberData(nameof(Presets))]
@@ -66,16 +68,12 @@ public class SheetTests
     // The same top with every number left as it is but said in another unit: only the texts change.
     private static string InInches(string text)
     {
+        var lengths = Parameters.Table.Parameters.Where(p => p.Kind == ParameterKind.Length).Select(p => p.Key).ToHashSet();
         var lines = text.Split('\n').Select(line =>
         {
             var key = line.Split('=')[0].Trim();
             var value = line.Contains('=', StringComparison.Ordinal) ? line.Split('=')[1].Split('#')[0].Trim() : "";
-            string[] bare =
-            [
-                "join_fret", "last_fret", "angle", "edge_angle", "skew_bass", "skew_treble", "glued_humidity", "used_humidity", "temperature",
-                "waist_share_upper", "waist_share_lower", "neck_corner", "tail_corner", "upper_reach", "lower_reach",
-            ];
-            var isLength = double.TryParse(value, System.Globalization.CultureInfo.InvariantCulture, out _) && !bare.Contains(key);
+            var isLength = double.TryParse(value, System.Globalization.CultureInfo.InvariantCulture, out _) && lengths.Contains(key);
             return isLength ? $"{key} = \"{value} mm\"" : line;
         });
         return string.Join('\n', lines).Replace("units = \"mm\"", "units = \"in\"", StringComparison.Ordinal);

@@ -1,5 +1,6 @@
 using TopLayout.Geometry;
 using TopLayout.Lutherie.Designs;
+using TopLayout.Lutherie.Findings;
 using TopLayout.Lutherie.Woods;
 
 namespace TopLayout.Lutherie.Parts;
@@ -20,8 +21,15 @@ public static class XBrace
     public static readonly Stock Stock = new(Section, "sitka_spruce", Sawing.Quarter);
 
     /// <summary>Crossing below the hole.</summary>
-    public static readonly Parameter<double> BelowHole = Parameter.Length(
-        Section, "below_hole", "from the hole's edge to the crossing", possible: (5, 150), usual: (20, 50), fallback: 33);
+    public static readonly OptionalParameter<double> BelowHole = Parameter.Length(
+        Section, "below_hole", "from the hole's edge to the crossing", possible: (5, 150), usual: (20, 50)).Optional();
+
+    /// <summary>Where the legs pass the bridge.</summary>
+    public static readonly OptionalParameter<double> AtBridgeFront = Parameter.Length(
+        Section, "at_bridge_front", "from the centre line to a leg's axis at the bridge's front edge; the crossing follows", possible: (10, 150), usual: (35, 60)).Optional();
+
+    /// <summary>The two ways to place the crossing.</summary>
+    public static readonly ExactlyOneOf Position = ExactlyOneOf.Defaulted(BelowHole, 33, AtBridgeFront);
 
     /// <summary>Angle between the legs.</summary>
     public static readonly Parameter<Angle> Angle = Parameter.Angle(
@@ -36,10 +44,18 @@ public static class XBrace
         Section, "height", "height of a leg at the crossing", possible: (3, 30), usual: (12, 17), fallback: 15);
 
     /// <summary>All of them.</summary>
-    public static IEnumerable<Parameter> All => [.. Stock.All, BelowHole, Angle, Width, Height];
+    public static IEnumerable<Parameter> All => [.. Stock.All, BelowHole, AtBridgeFront, Angle, Width, Height];
 
-    /// <summary>Where the legs cross, in layout coordinates.</summary>
-    public static Point2 Crossing(Design design, Hole hole) => new(0, -(hole.FarEdge + design[BelowHole].Value));
+    /// <summary>
+    /// Where the legs cross, in layout coordinates. From a target t at the bridge's front edge f: the legs part by tan(a/2) to each side
+    /// for every mm below the crossing, so it lies t/tan(a/2) before f.
+    /// </summary>
+    public static Point2 Crossing(Design design, Hole hole) => new(0, design.Find(BelowHole) is { } below
+        ? -(hole.FarEdge + below.Value)
+        : (design.Find(AtBridgeFront)!.Value.Value / Trig.Tan(design[Angle].Value / 2)) - Bridge.FrontFromNeckEdge(design));
+
+    /// <summary>What places the crossing, in the design.</summary>
+    public static SourcePlace PositionPlace(Design design) => design.Find(BelowHole)?.Place ?? design.Find(AtBridgeFront)!.Value.Place;
 
     /// <summary>From the crossing towards the tail end of a leg: side −1 is the bass leg, +1 the treble leg.</summary>
     public static Vec2 Direction(Design design, int side)
@@ -61,6 +77,11 @@ public static class XBrace
         }
 
         var section = design.In(Section);
+        if (IsCrossingInHole(bench, hole))
+        {
+            return;
+        }
+
         foreach (var (side, name, other) in (ReadOnlySpan<(int, string, string)>)[(-1, BassLeg, TrebleLeg), (1, TrebleLeg, BassLeg)])
         {
             // Looking from the upper to the lower end, the bass leg has the neck on its right, the treble leg on its left.
@@ -74,7 +95,7 @@ public static class XBrace
                 right,
                 new BattenEnd(insideOfSides, "upper end"),
                 new BattenEnd(insideOfSides, "lower end"));
-            bench.AddOrMisfit(footprint, name, section[BelowHole].Place, region => new Member
+            bench.AddOrMisfit(footprint, name, PositionPlace(design), region => new Member
             {
                 Name = name,
                 Kind = MemberKind.Bar,
@@ -84,8 +105,29 @@ public static class XBrace
                 Material = Stock.Read(section),
                 Grain = GrainOf.Direction(direction),
                 JoinedWith = [other, "bass lining", "treble lining"],
-                Places = [section[Angle].Place, section[BelowHole].Place, section[Width].Place],
+                Places = [section[Angle].Place, PositionPlace(design), section[Width].Place],
             });
         }
+    }
+
+    private static bool IsCrossingInHole(Bench bench, Hole hole)
+    {
+        var design = bench.Design;
+        var below = -Crossing(design, hole).Y - hole.FarEdge;
+        if (below > 0)
+        {
+            return false;
+        }
+
+        // t = (f − far edge)·tan(a/2) puts the crossing on the hole's edge.
+        var most = (Bridge.FrontFromNeckEdge(design) - hole.FarEdge) * Trig.Tan(design[Angle].Value / 2);
+        bench.Misfit(
+            "X legs",
+            $"legs {Say.Mm(design.Find(AtBridgeFront)!.Value.Value)} from the centre line at the bridge's front edge cross {Say.Mm(-below)} inside the hole's edge",
+            $"set `at_bridge_front` below {Say.Mm(Math.Floor(most * 10) / 10)}, or open the X's angle",
+            PositionPlace(design),
+            design[Angle].Place,
+            design[Soundhole.Diameter].Place);
+        return true;
     }
 }

@@ -1,0 +1,113 @@
+using TopLayout.Geometry;
+using TopLayout.Lutherie.Designs;
+using TopLayout.Lutherie.Findings;
+
+namespace TopLayout.Lutherie.Parts;
+
+/// <summary>Free bars: anywhere, given by a point and an angle, or by two points.</summary>
+public static class FreeBars
+{
+    /// <summary>The section.</summary>
+    public static readonly Section Section = Section.Repeatable("bar", "a bar anywhere: by a point and an angle, or by two points");
+
+    /// <summary>What it is made of.</summary>
+    public static readonly BarStock Stock = new(Section, usualWidth: (4, 13), 6, usualHeight: (3, 20), 9);
+
+    /// <summary>The point, along the body.</summary>
+    public static readonly Parameter<double> FromNeckEdge = Parameter.Length(
+        Section, "from_neck_edge", "a point of the axis: from the neck edge", possible: (5, 690));
+
+    /// <summary>The point, across the body.</summary>
+    public static readonly Parameter<double> Across = Parameter.Length(
+        Section, "across", "the same point: from the centre line, + on the treble side", possible: (-300, 300), fallback: 0);
+
+    /// <summary>Angle to the centre line.</summary>
+    public static readonly OptionalParameter<Angle> Angle = Parameter.Angle(
+        Section, "angle", "angle to the centre line, + when its end towards the tail leans to the treble side", possible: (-90, 90)).Optional();
+
+    /// <summary>The second point, along the body.</summary>
+    public static readonly OptionalParameter<double> ToNeckEdge = Parameter.Length(
+        Section, "end_from_neck_edge", "a second point of the axis: from the neck edge", possible: (5, 690)).Optional();
+
+    /// <summary>The two ways to say how it runs.</summary>
+    public static readonly ExactlyOneOf Course = ExactlyOneOf.Required(Angle, ToNeckEdge);
+
+    /// <summary>The second point, across the body.</summary>
+    public static readonly Parameter<double> ToAcross = Parameter.Length(
+        Section, "end_across", "the second point: from the centre line, + on the treble side", possible: (-300, 300), fallback: 0);
+
+    /// <summary>How it ends.</summary>
+    public static readonly Parameter<BarEnds> Ends = BarEnd.Choice(Section, BarEnds.Lining);
+
+    /// <summary>Length of a floating bar.</summary>
+    public static readonly OptionalParameter<double> Length = Parameter.Length(
+        Section, "length", "length of a floating bar given by an angle; the point is its middle", possible: (10, 600)).Optional();
+
+    /// <summary>All of them.</summary>
+    public static IEnumerable<Parameter> All => [.. Stock.All, FromNeckEdge, Across, Angle, ToNeckEdge, ToAcross, Ends, Length];
+
+    internal static void Build(Bench bench, BarRoom room)
+    {
+        foreach (var section in bench.Design.Each(Section))
+        {
+            Build(bench, room, section);
+        }
+    }
+
+    private static void Build(Bench bench, BarRoom room, DesignSection section)
+    {
+        var name = $"bar {Say.Count(section.Number)}";
+        var point = new Point2(section[Across].Value, -section[FromNeckEdge].Value);
+        var to = section.Find(ToNeckEdge) is { } end ? new Point2(section[ToAcross].Value, -end.Value) : (Point2?)null;
+        if (to is { } second && second.DistanceTo(point) < section[Stock.Width].Value)
+        {
+            bench.Misfit(
+                name,
+                $"the two points of the {name} are {Say.Mm(second.DistanceTo(point))} apart, less than its width",
+                "set them further apart, or give one point and `angle`",
+                section.Find(ToNeckEdge)!.Value.Place,
+                section[FromNeckEdge].Place);
+            return;
+        }
+
+        var isFloating = section.Get(Ends).Value == BarEnds.Floating;
+        var length = section.Find(Length);
+        if (length.HasValue != (isFloating && to is null))
+        {
+            SayLength(bench, section, name, length?.Place);
+            return;
+        }
+
+        // By an angle a floating bar lies evenly about its point; by two points it runs from the one to the other.
+        var along = to is { } t ? (t - point).Unit : Leaning(section.Find(Angle)!.Value.Value);
+        var (from, until) = length is { } l ? (point - (along * (l.Value / 2)), point + (along * (l.Value / 2))) : (point, to ?? point);
+        BarEnd End(Point2 at, string label) => isFloating ? BarEnd.Free(at, along, label) : BarEnd.InLining(room, label);
+        var (first, last) = Math.Abs(along.X) >= 0.5
+            ? along.X < 0 ? ("treble end", "bass end") : ("bass end", "treble end")
+            : along.Y < 0 ? ("neck end", "tail end") : ("tail end", "neck end");
+        new Bar
+        {
+            Name = name,
+            Through = from.MidpointTo(until),
+            Along = along,
+            Start = End(from, first),
+            End = End(until, last),
+            Places = [section[FromNeckEdge].Place, section[Across].Place, section.Find(Angle)?.Place ?? section.Find(ToNeckEdge)!.Value.Place],
+        }.Add(bench, room, section, Stock);
+    }
+
+    private static Vec2 Leaning(Angle angle) => new(Trig.Sin(angle), -Trig.Cos(angle));
+
+    private static void SayLength(Bench bench, DesignSection section, string name, SourcePlace? length)
+    {
+        var ends = section.Get(Ends).Place;
+        bench.Misfit(
+            name,
+            length is null ? $"the {name} floats, and nothing says how long it is" : $"the {name} has a length, and its ends are said in another way besides",
+            length is null
+                ? "add `length`, give a second point with `end_from_neck_edge` and `end_across`, or let it into the linings with `ends = \"lining\"`"
+                : "leave `length` out, or give one point, `angle` and `ends = \"floating\"`",
+            length ?? ends,
+            ends);
+    }
+}
