@@ -84,6 +84,40 @@ public partial class PlanMeasureTests(ITestOutputHelper output)
         }
     }
 
+    /// <summary>The straight bars' corners by plane geometry of their own: lines square to the centre line, half a width to each side.</summary>
+    [Fact]
+    public void InsidePlan_TransverseFlatAndToneBars_LieWhereTheDesignSays()
+    {
+        using var desk = new Desk();
+        if (Draw(desk, "auditorium") is not { } plans)
+        {
+            return;
+        }
+
+        var (value, plan) = (DesignValues("auditorium"), plans["inside-plan"]);
+        var hole = plan.GetProperty("SOUNDHOLE_CUT").GetProperty("circles")[0];
+        var edge = -hole[1].GetDouble() - hole[2].GetDouble();
+        var upper = edge - value["transverse_brace.above_hole"];
+        AssertLevels(Corners(plan, "UPPER_TRANSVERSE_BRACE_MARK"), upper, value["transverse_brace.width"]);
+        var face = Corners(plan, "NECK_BLOCK_MARK").Max(c => -c.Y);
+        AssertLevels(Corners(plan, "FLAT_BRACE_MARK"), (face + upper - (value["transverse_brace.width"] / 2)) / 2, value["flat_brace.width"]);
+        Near(value["flat_brace.length"], Corners(plan, "FLAT_BRACE_MARK").Max(c => c.X) - Corners(plan, "FLAT_BRACE_MARK").Min(c => c.X), "flat brace");
+
+        // Seen from inside the bar runs from the left leg down to the right; both sides half a width beside an axis at the design's angle.
+        // The preset leaves the bar's width at its default of 7 mm.
+        var (angle, width) = (value["tone_bar.angle"] * Math.PI / 180, 7.0);
+        var across = Corners(plan, "TONE_BAR_1_MARK").Select(c => (c.X * Math.Cos(angle)) + (c.Y * Math.Sin(angle))).Order().ToList();
+        Near(width, across[^1] - across[0], "tone bar 1, width");
+        Assert.Equal(2, across.Count(a => a - across[0] < Mm));
+        Assert.Equal(2, across.Count(a => across[^1] - a < Mm));
+    }
+
+    private static void AssertLevels(List<(double X, double Y)> corners, double fromNeckEdge, double width)
+    {
+        Assert.Equal(2, corners.Count(c => Math.Abs(c.Y + fromNeckEdge - (width / 2)) < Mm));
+        Assert.Equal(2, corners.Count(c => Math.Abs(c.Y + fromNeckEdge + (width / 2)) < Mm));
+    }
+
     [Fact]
     public void Tongue_Template_HasItsFlanksAtTheDesignsAngle()
     {
@@ -168,13 +202,28 @@ public partial class PlanMeasureTests(ITestOutputHelper output)
         var parts = new SortedDictionary<string, List<string>>(StringComparer.Ordinal);
         foreach (var layer in plan.EnumerateObject().Where(l => LayerRole().IsMatch(l.Name)))
         {
-            var corners = Corners(plan, layer.Name)
+            var corners = Corners(plan, layer.Name).Concat(ArcMiddles(plan, layer.Name))
                 .Concat(layer.Value.GetProperty("circles").EnumerateArray().Select(c => (X: c[0].GetDouble(), Y: c[1].GetDouble() + c[2].GetDouble())))
                 .Concat(layer.Value.GetProperty("lines").EnumerateArray().SelectMany(l => new[] { (X: l[0].GetDouble(), Y: l[1].GetDouble()), (X: l[2].GetDouble(), Y: l[3].GetDouble()) }));
             parts[LayerRole().Replace(layer.Name, "")] = [.. corners.Select(c => string.Create(CultureInfo.InvariantCulture, $"{c.X + 0.0:0.0000} {c.Y:0.0000}").Replace("-0.0000", "0.0000", StringComparison.Ordinal)).Order(StringComparer.Ordinal)];
         }
 
         return parts;
+    }
+
+    // The middle of every arc, from its chord and bulge (sagitta = bulge · chord / 2, to the right of the chord when positive): a mirrored
+    // arc whose bulge was not turned round bows to the wrong side, though its ends are right.
+    private static IEnumerable<(double X, double Y)> ArcMiddles(JsonElement plan, string layer)
+    {
+        foreach (var polyline in plan.GetProperty(layer).GetProperty("polylines").EnumerateArray())
+        {
+            var vertices = polyline.GetProperty("vertices").EnumerateArray().Select(v => (X: v[0].GetDouble(), Y: v[1].GetDouble(), Bulge: v[2].GetDouble())).ToList();
+            var ends = polyline.GetProperty("closed").GetBoolean() ? vertices.Skip(1).Append(vertices[0]) : vertices.Skip(1);
+            foreach (var (a, b) in vertices.Zip(ends).Where(e => e.First.Bulge != 0))
+            {
+                yield return (((a.X + b.X) / 2) + (a.Bulge / 2 * (b.Y - a.Y)), ((a.Y + b.Y) / 2) - (a.Bulge / 2 * (b.X - a.X)));
+            }
+        }
     }
 
     private static List<(double X, double Y)> Corners(JsonElement plan, string layer) =>
