@@ -33,24 +33,24 @@ internal sealed class ArcChain(Point2[] points, bool isClosed, int count)
         {
             // The handle of an arc is tan(turn/2)/κ, half its length where it is flat.
             var half = Angle.FromRadians(Math.Clamp(spans[^2].Turn / 2, -1.2, 1.2));
-            numbers.Add(Math.Abs(half.Radians) < 1e-6 ? spans[^2].Length / 2 : Math.Abs(Trig.Tan(half) / spans[^2].Curvature));
+            numbers.Add(Math.Abs(half.Radians) < Tolerances.StraightRadians ? spans[^2].Length / 2 : Math.Abs(Trig.Tan(half) / spans[^2].Curvature));
         }
 
         return [.. numbers];
     }
 
-    /// <summary>Differences to take the slopes by: a micrometre at the far end of the chain, roughly.</summary>
+    /// <summary>Differences to take the slopes by: <see cref="Tolerances.DifferenceMm"/> at the far end of the chain, roughly.</summary>
     public double[] Steps()
     {
-        const double Micrometre = 1e-6;
+        const double Step = Tolerances.DifferenceMm;
         var length = Math.Max(1, _along[^1]);
-        List<double> steps = isClosed ? [Micrometre, Micrometre, Micrometre / length] : [Micrometre / length];
+        List<double> steps = isClosed ? [Step, Step, Step / length] : [Step / length];
         for (var i = 0; i < Free; i++)
         {
-            steps.AddRange([Micrometre / (length * length), Micrometre]);
+            steps.AddRange([Step / (length * length), Step]);
         }
 
-        return isClosed ? [.. steps, Micrometre] : [.. steps];
+        return isClosed ? [.. steps, Step] : [.. steps];
     }
 
     /// <summary>The arcs from the numbers; null where one would be shorter than half the distance of the points, or turn round whole.</summary>
@@ -129,7 +129,7 @@ internal sealed class ArcChain(Point2[] points, bool isClosed, int count)
     }
 
     private static double ArcLength(double chord, double curvature) =>
-        chord * curvature < 1e-6 ? chord : 2 * Trig.Asin(chord * curvature / 2).Radians / curvature;
+        chord * curvature < Tolerances.StraightRadians ? chord : 2 * Trig.Asin(chord * curvature / 2).Radians / curvature;
 
     private static double[] Along(Point2[] points)
     {

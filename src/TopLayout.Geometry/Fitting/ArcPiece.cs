@@ -3,9 +3,6 @@ namespace TopLayout.Geometry.Fitting;
 /// <summary>One arc of a chain: where it leaves, along which unit tangent, its curvature (1/mm, positive to the left) and length, mm.</summary>
 internal readonly record struct ArcPiece(Point2 Start, Vec2 Tangent, double Curvature, double Length)
 {
-    // Below it sine and angle are one number to rounding.
-    private const double Straight = 1e-9;
-
     /// <summary>The arc's turn, radians.</summary>
     public double Turn => Curvature * Length;
 
@@ -14,7 +11,7 @@ internal readonly record struct ArcPiece(Point2 Start, Vec2 Tangent, double Curv
     {
         var half = Angle.FromRadians(Turn / 2);
         var (c, s) = (Trig.Cos(half), Trig.Sin(half));
-        var chord = Math.Abs(Turn) < Straight ? Length : 2 * s / Curvature;
+        var chord = Math.Abs(Turn) < Tolerances.StraightRadians ? Length : 2 * s / Curvature;
         var along = (Tangent * c) + (Tangent.Left * s);
         return (Start + (along * chord), (along * c) + (along.Left * s));
     }
@@ -25,7 +22,7 @@ internal readonly record struct ArcPiece(Point2 Start, Vec2 Tangent, double Curv
         var chord = end - start;
         var turn = 2 * Trig.Turn(tangent, chord).Radians;
         var curvature = 2 * tangent.Cross(chord) / chord.Dot(chord);
-        return new ArcPiece(start, tangent, curvature, Math.Abs(turn) < Straight ? chord.Length : turn / curvature);
+        return new ArcPiece(start, tangent, curvature, Math.Abs(turn) < Tolerances.StraightRadians ? chord.Length : turn / curvature);
     }
 
     /// <summary>
