@@ -79,22 +79,24 @@ public static class Arcs
         return Math.Abs(reach) <= Tolerances.TouchMm ? null : center + (outward * (radius / reach));
     }
 
-    /// <summary>One or two segments with the bulge of the whole, of any size; null for one that is infinite or not a number.</summary>
-    private static Contour? WithBulge(Point2 start, Point2 end, double bulge, string label)
-    {
-        if (!double.IsFinite(bulge) || Math.Abs(bulge) > 1 / Tolerances.SmoothRadians)
-        {
-            return null;
-        }
+    private static Contour? WithBulge(Point2 start, Point2 end, double bulge, string label) =>
+        !double.IsFinite(bulge) || Math.Abs(bulge) > 1 / Tolerances.SmoothRadians
+            ? null
+            : new Contour([.. Halves(start, end, bulge, label), new Vertex(end)], isClosed: false);
 
+    /// <summary>
+    /// The vertices of an arc whose bulge may exceed 1, its end left out: one, or two where it exceeds half a turn. The crown lies
+    /// bulge·chord/2 to the right of the chord's middle, and tan(θ/8) = b/(1 + √(1 + b²)) for b = tan(θ/4).
+    /// </summary>
+    internal static IEnumerable<Vertex> Halves(Point2 start, Point2 end, double bulge, string label)
+    {
         if (Math.Abs(bulge) <= 1)
         {
-            return new Contour([new Vertex(start, bulge, label), new Vertex(end)], isClosed: false);
+            return [new Vertex(start, bulge, label)];
         }
 
-        // The crown lies bulge·chord/2 to the right of the chord's middle; tan(θ/8) = b/(1 + √(1 + b²)) for b = tan(θ/4).
         var crown = start.MidpointTo(end) - ((end - start).Left * (bulge / 2));
         var half = bulge / (1 + Math.Sqrt(1 + (bulge * bulge)));
-        return new Contour([new Vertex(start, half, label), new Vertex(crown, half, label), new Vertex(end)], isClosed: false);
+        return [new Vertex(start, half, label), new Vertex(crown, half, label)];
     }
 }

@@ -41,4 +41,10 @@ public static class Tolerances
 
     /// <summary>How far beside an edge a point is taken that stands for the face there.</summary>
     public const double BesideMm = 1e-5;
+
+    /// <summary>A turn below which an angle and its sine are one number to rounding: the arc is computed as a line (radians).</summary>
+    public const double StraightRadians = 1e-8;
+
+    /// <summary>By how much a length is moved to see what it does: a slope by difference keeps half the digits.</summary>
+    public const double DifferenceMm = 1e-6;
 }
