@@ -56,27 +56,30 @@ public static class ArcFit
     /// <summary>
     /// The chain along Bézier curves, each of which starts where the one before ended; it is closed when the last ends at the start
     /// of the first. Corners are sought at the joints of the curves only: a cusp within one is rounded. The bound holds for the curve,
-    /// not its samples alone: it is checked on samples four times as dense as those fitted, and these are refined until it holds.
+    /// not its samples alone: it is checked on samples four times as dense as those fitted, and these are refined up to sixteenfold.
+    /// Null when it does not hold even then; no curve is known that comes to that.
     /// </summary>
     /// <param name="curves">At least one.</param>
     /// <param name="toleranceMm">The largest distance of a point of the curves from the chain, mm, &gt; 0.</param>
     /// <param name="corner">The least turn between two curves that is a corner, in (0°, 180°].</param>
     /// <param name="label">The label of every segment.</param>
     /// <exception cref="ArgumentException">No curve, a gap between two, a coordinate that is not finite, or a tolerance not above zero.</exception>
-    public static Contour Along(IReadOnlyList<CubicBezier> curves, double toleranceMm, Angle corner, string label = "")
+    public static Contour? Along(IReadOnlyList<CubicBezier> curves, double toleranceMm, Angle corner, string label = "")
     {
         Demand(toleranceMm > 0, "a tolerance is above zero", nameof(toleranceMm));
         Demand(curves.Count > 0 && curves.All(c => c.IsFinite), "curves are finite", nameof(curves));
         Demand(curves.Zip(curves.Skip(1)).All(c => c.First.End.IsNear(c.Second.Start)), "a curve starts where the one before ends", nameof(curves));
         const int Finest = 16;
-        for (var refined = 1; ; refined *= 2)
+        for (var refined = 1; refined <= Finest; refined *= 2)
         {
             var fit = Sampled(curves, toleranceMm, refined, corner, label);
-            if (refined == Finest || curves.All(c => Samples(c, toleranceMm, 4 * refined).All(p => fit.DistanceTo(p) <= toleranceMm)))
+            if (curves.All(c => Samples(c, toleranceMm, 4 * refined).All(p => fit.DistanceTo(p) <= toleranceMm)))
             {
                 return fit;
             }
         }
+
+        return null;
     }
 
     private static Contour Sampled(IReadOnlyList<CubicBezier> curves, double toleranceMm, int refined, Angle corner, string label)

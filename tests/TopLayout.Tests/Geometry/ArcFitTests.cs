@@ -188,6 +188,7 @@ public class ArcFitTests
             new(new(-50, 0), new(-50, -H), new(-H, -50), new(0, -50)), new(new(0, -50), new(H, -50), new(50, -H), new(50, 0)),
         ];
         var fit = ArcFit.Along(quarters, 0.03, Corner);
+        Assert.NotNull(fit);
 
         Assert.Equal(2, fit.Segments.Length);
         Check.Near(50, fit.Segments[0].Radius, 0.02);
@@ -213,6 +214,7 @@ public class ArcFitTests
 
         var tolerance = Math.Pow(10, -r.Between(0.5, 2.5));
         var fit = ArcFit.Along(curves, tolerance, Corner);
+        Assert.NotNull(fit);
 
         Assert.All(curves, c => Assert.True(Enumerable.Range(0, 1001).Max(i => fit.DistanceTo(c.PointAt(i / 1000.0))) <= tolerance));
         Assert.Equal((curves[0].Start, curves[^1].End), (fit.Vertices[0].Position, fit.Vertices[^1].Position));

@@ -146,8 +146,8 @@ public class CurvePictureTests
         Case("corners kept", ArcFit.Through(cornered, true, 0.1, Angle.FromDegrees(35)), cornered, 0.1);
         CubicBezier[] curves = [new(new(-50, -25), new(-20, -25), new(-40, 35), new(0, 20)), new(new(0, 20), new(40, 5), new(10, -45), new(50, -20))];
         List<Point2> along = [.. curves.SelectMany(c => Enumerable.Range(0, 31).Select(i => c.PointAt(i / 30.0)))];
-        Case("two cubic Bezier curves", ArcFit.Along(curves, 0.1, Angle.FromDegrees(20)), along, 0.1);
-        Case("the same, a tighter tolerance", ArcFit.Along(curves, 0.01, Angle.FromDegrees(20)), along, 0.01);
+        Case("two cubic Bezier curves", ArcFit.Along(curves, 0.1, Angle.FromDegrees(20))!, along, 0.1);
+        Case("the same, a tighter tolerance", ArcFit.Along(curves, 0.01, Angle.FromDegrees(20))!, along, 0.01);
         page.AssertAsAccepted();
     }
 
