@@ -15,7 +15,7 @@ internal sealed class ChoiceKind<T>(ImmutableArray<(string Word, T Value)> words
 
     public override string AllowedText(LengthUnit unit) => ValueText.AnyOf([.. words.Select(w => w.Word)]);
 
-    public override T Example(LengthUnit unit) => words[0].Value;
+    public override T Example(LengthUnit unit, BodyType? body) => words[0].Value;
 
     public override string Shown(T value, LengthUnit unit) => $"`{Canonical(value)}`";
 

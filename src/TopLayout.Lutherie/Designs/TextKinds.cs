@@ -9,7 +9,7 @@ internal sealed class TextKind(int longest) : ValueKind<string>
 
     public override string AllowedText(LengthUnit unit) => $"one line of 1 to {ValueText.Number(longest, 0)} characters";
 
-    public override string Example(LengthUnit unit) => "...";
+    public override string Example(LengthUnit unit, BodyType? body) => "...";
 
     public override string Shown(string value, LengthUnit unit) => $"`{ValueText.Quotable(value)}`";
 
@@ -56,7 +56,7 @@ internal sealed class WoodKind(Func<IEnumerable<string>> known, Parameter<string
 
     public override string AllowedText(LengthUnit unit) => "the key of a wood";
 
-    public override string Example(LengthUnit unit) => known().First();
+    public override string Example(LengthUnit unit, BodyType? body) => known().First();
 
     public override string Shown(string value, LengthUnit unit) => $"`{value}`";
 
@@ -104,7 +104,7 @@ internal static class WordReading
             return true;
         }
 
-        context.WrongType(parameter, entry, "text in quotes", parameter.ExampleLine(context.Shown));
+        context.WrongType(parameter, entry, "text in quotes", context.Example(parameter));
         return false;
     }
 }

@@ -9,9 +9,14 @@ internal abstract class ValueKind
 
     public virtual (double Low, double High)? Usual => null;
 
+    /// <summary>What bodies of one kind have instead; null when it makes no difference.</summary>
+    public virtual BodyValues? ByBody => null;
+
+    public (double Low, double High)? UsualFor(BodyType? body) => (body is { } type ? ByBody?.Of(type).Usual : null) ?? Usual;
+
     public abstract string AllowedText(LengthUnit unit);
 
-    public virtual string? UsualText(LengthUnit unit) => null;
+    public virtual string? UsualText(LengthUnit unit, BodyType? body) => null;
 }
 
 /// <inheritdoc/>
@@ -24,7 +29,10 @@ internal abstract class ValueKind<T> : ValueKind
         : null;
 
     /// <summary>A legal value to show as an example.</summary>
-    public abstract T Example(LengthUnit unit);
+    public abstract T Example(LengthUnit unit, BodyType? body);
+
+    /// <summary>The default that a kind of body has in place of the general one, if it has.</summary>
+    public virtual (T Value, bool Exists) Default(BodyType? body) => default;
 
     /// <summary>The value itself, or near it one that is short to write in the unit.</summary>
     public virtual T Rounded(T value, LengthUnit unit) => value;

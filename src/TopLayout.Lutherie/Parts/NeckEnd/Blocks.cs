@@ -9,11 +9,31 @@ public sealed class Block
 {
     /// <summary>The block at the neck.</summary>
     public static readonly Block Neck = new(
-        "neck_block", "neck block", "mahogany_true", width: (30, 200, 75, 100, 90), length: (10, 120, 25, 65, 45), towardsTail: -1);
+        "neck_block",
+        "neck block",
+        "mahogany_true",
+        width: (30, 200, 75, 100, 90, new() { Steel = (90, 75, 100), Classical = (90, 75, 100), TenorUkulele = (50, 40, 60) }),
+        length: (10, 120, 25, 65, 45, new() { Steel = (42, 40, 65), Classical = (45, 40, 65), TenorUkulele = (25, 25, 40), OctaveMandolin = 35 }),
+        depth: new()
+        {
+            Parlour = (88, 80, 95), Classical = (92, 85, 100), Concert = (92, 85, 100), Auditorium = (95, 85, 102),
+            SquareShouldered = (103, 98, 108), Jumbo = (103, 95, 110), TenorUkulele = (66, 60, 72), OctaveMandolin = (70, 60, 80),
+        },
+        towardsTail: -1);
 
     /// <summary>The block at the tail.</summary>
     public static readonly Block Tail = new(
-        "tail_block", "tail block", "mahogany_true", width: (20, 200, 35, 100, 80), length: (5, 80, 10, 25, 18), towardsTail: 1);
+        "tail_block",
+        "tail block",
+        "mahogany_true",
+        width: (20, 200, 35, 100, 80, new() { Steel = (80, 70, 100), Classical = (80, 70, 100), TenorUkulele = (45, 35, 55) }),
+        length: (5, 80, 10, 25, 18, new() { Steel = (18, 15, 25), Classical = (18, 15, 25), TenorUkulele = (12, 10, 15) }),
+        depth: new()
+        {
+            Parlour = (96, 88, 105), Classical = (98, 90, 106), Concert = (105, 98, 112), Auditorium = (110, 100, 118),
+            SquareShouldered = (120, 115, 126), Jumbo = (120, 115, 128), TenorUkulele = (73, 66, 80), OctaveMandolin = (82, 70, 95),
+        },
+        towardsTail: 1);
 
     private readonly int _towardsTail;
 
@@ -21,8 +41,9 @@ public sealed class Block
         string key,
         string name,
         string wood,
-        (double Low, double High, double UsualLow, double UsualHigh, double Fallback) width,
-        (double Low, double High, double UsualLow, double UsualHigh, double Fallback) length,
+        (double Low, double High, double UsualLow, double UsualHigh, double Fallback, BodyValues ByBody) width,
+        (double Low, double High, double UsualLow, double UsualHigh, double Fallback, BodyValues ByBody) length,
+        BodyValues depth,
         int towardsTail)
     {
         (Name, _towardsTail) = (name, towardsTail);
@@ -30,10 +51,10 @@ public sealed class Block
         Stock = new Stock(Section, wood, Sawing.Unknown);
         Grain = Stock.GrainParameter(Section, GrainChoice.Upright);
         Width = Parameter.Length(
-            Section, "width", "width across the body", (width.Low, width.High), (width.UsualLow, width.UsualHigh), width.Fallback);
+            Section, "width", "width across the body", (width.Low, width.High), (width.UsualLow, width.UsualHigh), width.Fallback, width.ByBody);
         Length = Parameter.Length(
-            Section, "length", "from the inside of the sides along the body", (length.Low, length.High), (length.UsualLow, length.UsualHigh), length.Fallback);
-        Depth = Parameter.Length(Section, "depth", "depth through the rim", possible: (15, 150), usual: (60, 126), fallback: 95);
+            Section, "length", "from the inside of the sides along the body", (length.Low, length.High), (length.UsualLow, length.UsualHigh), length.Fallback, length.ByBody);
+        Depth = Parameter.Length(Section, "depth", "depth through the rim", possible: (15, 150), usual: (60, 126), fallback: 95, byBody: depth);
     }
 
     /// <summary>The member's name.</summary>

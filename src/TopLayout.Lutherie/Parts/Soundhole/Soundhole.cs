@@ -12,15 +12,27 @@ public static class Soundhole
 
     /// <summary>Diameter.</summary>
     public static readonly Parameter<double> Diameter = Parameter.Length(
-        Section, "diameter", "diameter", possible: (15, 200), usual: (55, 106), fallback: 100);
+        Section, "diameter", "diameter", possible: (15, 200), usual: (55, 106), fallback: 100,
+        byBody: new()
+        {
+            Parlour = (92, 85, 96), Classical = (86, 82, 90), Concert = (96, 90, 100), Auditorium = (100, 96, 104),
+            SquareShouldered = (101, 98, 104), Jumbo = (102, 100, 106), TenorUkulele = (60, 55, 66),
+            OctaveMandolin = (90, 80, 102),
+        });
 
     /// <summary>Gap behind the fretboard's end.</summary>
     public static readonly OptionalParameter<double> Gap = Parameter.Length(
-        Section, "behind_fretboard", "from the fretboard's end to the hole's edge", possible: (-40, 120), usual: (0, 8)).Optional();
+        Section, "behind_fretboard", "from the fretboard's end to the hole's edge", possible: (-40, 120), usual: (0, 8),
+        byBody: new() { Steel = (5, 3, 8), Classical = (0, -6, 2), TenorUkulele = (10, 5, 20) }).Optional();
 
     /// <summary>Centre from the neck edge.</summary>
     public static readonly OptionalParameter<double> FromNeckEdge = Parameter.Length(
-        Section, "from_neck_edge", "from the neck edge to the hole's centre", possible: (40, 400), usual: (80, 160)).Optional();
+        Section, "from_neck_edge", "from the neck edge to the hole's centre", possible: (40, 400), usual: (80, 160),
+        byBody: new()
+        {
+            Parlour = (138, 155), Classical = (145, 158), Concert = (135, 150), Auditorium = (142, 155),
+            SquareShouldered = (142, 152), Jumbo = (144, 156), TenorUkulele = (80, 95), OctaveMandolin = (110, 130),
+        }).Optional();
 
     /// <summary>The two ways to place it.</summary>
     public static readonly ExactlyOneOf Position = ExactlyOneOf.Defaulted(Gap, 5, FromNeckEdge);
