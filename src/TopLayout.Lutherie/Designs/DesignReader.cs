@@ -67,6 +67,7 @@ public static class DesignReader
     private static Design Bound(DocumentSyntax syntax, ReadingContext context)
     {
         new SectionCollector(context).Collect(syntax);
+        SectionGroupBinder.Bind(context);
         var sections = ImmutableDictionary.CreateBuilder<Section, ImmutableArray<DesignSection>>();
 
         // The root comes first and `units` first in it, so the unit is known before any length.
