@@ -13,7 +13,9 @@ internal sealed class ChoiceKind<T>(ImmutableArray<(string Word, T Value)> words
         where TEnum : struct, Enum =>
         new([.. Enum.GetValues<TEnum>().Select(value => (ValueText.SnakeCase(value.ToString()), value))]);
 
-    public override string AllowedText(LengthUnit unit) => ValueText.AnyOf([.. words.Select(w => w.Word)]);
+    public override IReadOnlyList<string> Words { get; } = [.. words.Select(w => w.Word)];
+
+    public override string AllowedText(LengthUnit unit) => ValueText.AnyOf(Words);
 
     public override T Example(LengthUnit unit, BodyType? body) => words[0].Value;
 
@@ -40,7 +42,7 @@ internal sealed class ChoiceKind<T>(ImmutableArray<(string Word, T Value)> words
             return true;
         }
 
-        var near = Spelling.Nearest(text, words.Select(w => w.Word));
+        var near = Spelling.Nearest(text, Words);
         context.Error(
             Rules.UnknownWord,
             parameter.Path,

@@ -13,6 +13,9 @@ public sealed class DesignSection
     internal DesignSection(Section section, int number, SourcePlace place, ImmutableDictionary<Parameter, Bound> values) =>
         (Section, Number, Place, _values) = (section, number, place, values);
 
+    /// <summary>The design it belongs to.</summary>
+    public Design Design { get; internal set; } = null!;
+
     /// <summary>Which section it is.</summary>
     public Section Section { get; }
 

@@ -62,6 +62,10 @@ public abstract partial class Parameter
         Section section, string key, string meaning, Func<IEnumerable<string>> known, Parameter<string>? definedBy = null, string? fallback = null) =>
         new(section, key, meaning, new WoodKind(known, definedBy), (fallback ?? "", fallback is not null));
 
+    /// <summary>The key of a wood that the file describes itself: none of <paramref name="known"/>, and none twice.</summary>
+    public static Parameter<string> NewWoodKey(Section section, string key, string meaning, Func<IEnumerable<string>> known) =>
+        new(section, key, meaning, new NewWoodKind(known), ("", false));
+
     private static Parameter<double> Plain(
         ParameterKind kind, Section section, string key, string meaning, Bounds possible, Bounds? usual, double? fallback, BodyValues? byBody) =>
         new(section, key, meaning, new NumericKind<double>(kind, possible, usual, byBody, value => value, value => value),

@@ -82,6 +82,9 @@ public abstract partial class Parameter
     /// <summary>What is allowed, as in "from 10 to 200 mm" or "`round` or `oval`".</summary>
     public string AllowedText(LengthUnit unit = LengthUnit.Millimetre) => _kind.AllowedText(unit);
 
+    /// <summary>The words of a choice; none for other kinds.</summary>
+    public IReadOnlyList<string> Words => _kind.Words;
+
     /// <summary>The values by kind of body; null when it makes no difference.</summary>
     public BodyValues? ByBody => _kind.ByBody;
 

@@ -46,12 +46,10 @@ internal sealed class ReadingContext(ParameterTable table, SourceText source)
     /// <summary>A line that the file could have for a parameter.</summary>
     public string Example(Parameter parameter) => parameter.ExampleLine(Shown, Body);
 
-    /// <summary>What the file gives for a text parameter, section by section; nothing for null.</summary>
-    public IEnumerable<string> TextsOf(Parameter<string>? parameter) => Sections
-        .Where(s => s.Section == parameter?.Section)
-        .SelectMany(s => s.Entries)
-        .Where(e => e.Key == parameter!.Key)
-        .Select(e => e.Value)
-        .OfType<StringValueSyntax>()
-        .Select(s => s.Value ?? "");
+    /// <summary>Every place where the file writes a parameter, section by section; nothing for null.</summary>
+    public IEnumerable<RawEntry> EntriesOf(Parameter? parameter) =>
+        Sections.Where(s => s.Section == parameter?.Section).SelectMany(s => s.Entries).Where(e => e.Key == parameter!.Key);
+
+    /// <summary>The text of an entry; null when it is no text.</summary>
+    public static string? TextOf(RawEntry entry) => (entry.Value as StringValueSyntax)?.Value;
 }

@@ -3,7 +3,7 @@ using TopLayout.Lutherie.Findings;
 namespace TopLayout.Lutherie.Designs;
 
 /// <summary>Free text of one line.</summary>
-internal sealed class TextKind(int longest) : ValueKind<string>
+internal class TextKind(int longest) : ValueKind<string>
 {
     public override ParameterKind Kind => ParameterKind.Text;
 
@@ -74,7 +74,7 @@ internal sealed class WoodKind(Func<IEnumerable<string>> known, Parameter<string
             return false;
         }
 
-        var keys = known().Concat(context.TextsOf(definedBy)).ToList();
+        var keys = known().Concat(context.EntriesOf(definedBy).Select(ReadingContext.TextOf).OfType<string>()).ToList();
         if (keys.Contains(value, StringComparer.Ordinal))
         {
             return true;

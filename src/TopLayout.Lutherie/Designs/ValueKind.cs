@@ -14,6 +14,9 @@ internal abstract class ValueKind
 
     public (double Low, double High)? UsualFor(BodyType? body) => (body is { } type ? ByBody?.Of(type).Usual : null) ?? Usual;
 
+    /// <summary>The words of a choice; none for other kinds.</summary>
+    public virtual IReadOnlyList<string> Words => [];
+
     public abstract string AllowedText(LengthUnit unit);
 
     public virtual string? UsualText(LengthUnit unit, BodyType? body) => null;

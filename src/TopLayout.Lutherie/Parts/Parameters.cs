@@ -12,12 +12,14 @@ public static class Parameters
             Scale.Section, Fretboard.Section, Outline.Section, Plate.Section, Rim.Sides, Rim.Lining, Soundhole.Section, Rosette.Section,
             XBrace.Section, Bridge.Section, BridgePlate.Section, Block.Neck.Section, Tongue.Section, Block.Tail.Section,
             TransverseBrace.Section, FlatBrace.Section, ToneBars.Section, SeasonSection.Section,
+            OwnWood.Section,
         ],
         parameters:
         [
             .. Identity.All, .. Scale.All, .. Fretboard.All, .. Outline.All, .. Plate.All, .. Rim.All, .. Soundhole.All, .. Rosette.All,
             .. XBrace.All, .. Bridge.All, .. BridgePlate.All, .. Block.Neck.All, .. Tongue.All, .. Block.Tail.All,
             .. TransverseBrace.All, .. FlatBrace.All, .. ToneBars.All, .. SeasonSection.All,
+            .. OwnWood.All,
         ],
         groups: [Soundhole.Position]);
 }

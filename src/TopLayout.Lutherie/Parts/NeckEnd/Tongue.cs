@@ -53,7 +53,7 @@ public static class Tongue
 
     /// <summary>Wood, when it is not the block's.</summary>
     public static readonly OptionalParameter<string> Wood = Parameter.WoodKey(
-        Section, "wood", "wood, a key of the wood table; the block's when left out", () => WoodTable.Keys).Optional();
+        Section, "wood", "wood, a key of the wood table or of a [[wood]] in this file; the block's when left out", () => WoodTable.Keys, OwnWood.Key).Optional();
 
     /// <summary>How the grain lies.</summary>
     public static readonly Parameter<GrainChoice> Grain = Stock.GrainParameter(Section, GrainChoice.Along);
@@ -109,7 +109,7 @@ public static class Tongue
     private static Member Member(Design design, Region footprint, bool isTapered)
     {
         var section = design.In(Section);
-        var wood = section.Find(Wood)?.Value ?? design[Block.Neck.Stock.Wood].Value;
+        var wood = section.Find(Wood) ?? design[Block.Neck.Stock.Wood];
         var (lie, grain) = Stock.Lying(section.Get(Grain).Value);
         ReadOnlySpan<SourcePlace> first = isTapered ? [section[EdgeAngle].Place] : [section.Get(Shape).Place];
         return new Member
@@ -119,7 +119,7 @@ public static class Tongue
             Face = TopFace.Inside,
             Footprint = footprint,
             ThicknessMm = section[Thickness].Value,
-            Material = new Material(WoodTable.Find(wood)!, lie, section.Get(Sawing).Value),
+            Material = new Material(new WoodShelf(design)[wood], lie, section.Get(Sawing).Value),
             Grain = grain,
             UngluedEdges = [TongueRecipe.Root],
             JoinedWith = [Block.Neck.Name],

@@ -36,5 +36,5 @@ public static class Plate
 
     /// <summary>The plate as read.</summary>
     public static TopPlate Read(Design design) => new(
-        WoodTable.Find(design[Stock.Wood].Value)!, design[Thickness].Value, design.Get(Stock.Sawing).Value);
+        new WoodShelf(design)[design[Stock.Wood]], design[Thickness].Value, design.Get(Stock.Sawing).Value);
 }
