@@ -92,11 +92,10 @@ public static class Tongue
 
         if (isTapered && !recipe.HasFlank)
         {
-            var largest = recipe.LargestFlank(2);
             bench.Misfit(
                 Name,
                 $"a tongue {Say.Mm(2 * recipe.RootHalf)} wide and {Say.Mm(recipe.Length)} long leaves no flank at {Say.Degrees(recipe.Flank)}",
-                $"shorten it, widen its root, or set `edge_angle` to {Say.Degrees(Angle.FromDegrees(Math.Max(1, Math.Floor(largest.Degrees))))} or less",
+                CureOf(recipe),
                 design[EdgeAngle].Place,
                 design[RootWidth].Place,
                 design[Length].Place);
@@ -104,6 +103,18 @@ public static class Tongue
         }
 
         bench.Add(Member(design, isTapered ? recipe.Build(face) : TongueRecipe.Straight(recipe.RootHalf, recipe.Length, face), isTapered));
+    }
+
+    // Too long, the flanks meet before the tip; too short, the tip runs into the hollows.
+    private static string CureOf(TongueRecipe recipe)
+    {
+        if (recipe.Length < recipe.LeastLength)
+        {
+            return $"make it {Say.Mm(Math.Ceiling(recipe.LeastLength))} or longer, narrow its root, or make `root_hollow` smaller";
+        }
+
+        var largest = Angle.FromDegrees(Math.Max(1, Math.Floor(recipe.LargestFlank(2).Degrees)));
+        return $"shorten it, widen its root, or set `edge_angle` to {Say.Degrees(largest)} or less";
     }
 
     private static Member Member(Design design, Region footprint, bool isTapered)
