@@ -23,60 +23,28 @@ public readonly record struct BodyValue(double? Default, Bounds? Usual)
 /// </summary>
 public sealed class BodyValues
 {
-    private readonly BodyValue[] _values = new BodyValue[Enum.GetValues<BodyType>().Length];
+    // By number of BodyType.
+    private readonly BodyValue[] _values;
 
-    /// <summary>The five bodies for steel strings: parlour, concert, auditorium, square-shouldered, jumbo. Write it before any of them.</summary>
-    public BodyValue Steel
-    {
-        init => Parlour = Concert = Auditorium = SquareShouldered = Jumbo = value;
-    }
+    private BodyValues(BodyValue[] values) => _values = values;
 
-    /// <summary>Parlour.</summary>
-    public BodyValue Parlour
+    /// <summary>
+    /// Values by kind of body. <paramref name="steel"/> holds for the five bodies for steel strings (parlour, concert, auditorium,
+    /// square-shouldered, jumbo) where they are not given.
+    /// </summary>
+    public static BodyValues Of(
+        BodyValue steel = default,
+        BodyValue parlour = default,
+        BodyValue classical = default,
+        BodyValue concert = default,
+        BodyValue auditorium = default,
+        BodyValue squareShouldered = default,
+        BodyValue jumbo = default,
+        BodyValue tenorUkulele = default,
+        BodyValue octaveMandolin = default)
     {
-        init => _values[(int)BodyType.Parlour] = value;
-    }
-
-    /// <summary>Classical.</summary>
-    public BodyValue Classical
-    {
-        init => _values[(int)BodyType.Classical] = value;
-    }
-
-    /// <summary>Concert.</summary>
-    public BodyValue Concert
-    {
-        init => _values[(int)BodyType.Concert] = value;
-    }
-
-    /// <summary>Auditorium.</summary>
-    public BodyValue Auditorium
-    {
-        init => _values[(int)BodyType.Auditorium] = value;
-    }
-
-    /// <summary>Square-shouldered.</summary>
-    public BodyValue SquareShouldered
-    {
-        init => _values[(int)BodyType.SquareShouldered] = value;
-    }
-
-    /// <summary>Jumbo.</summary>
-    public BodyValue Jumbo
-    {
-        init => _values[(int)BodyType.Jumbo] = value;
-    }
-
-    /// <summary>Tenor ukulele.</summary>
-    public BodyValue TenorUkulele
-    {
-        init => _values[(int)BodyType.TenorUkulele] = value;
-    }
-
-    /// <summary>Octave mandolin.</summary>
-    public BodyValue OctaveMandolin
-    {
-        init => _values[(int)BodyType.OctaveMandolin] = value;
+        BodyValue OrSteel(BodyValue own) => own == default ? steel : own;
+        return new([OrSteel(parlour), classical, OrSteel(concert), OrSteel(auditorium), OrSteel(squareShouldered), OrSteel(jumbo), tenorUkulele, octaveMandolin]);
     }
 
     /// <summary>The values of one kind of body.</summary>

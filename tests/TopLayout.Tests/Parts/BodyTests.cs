@@ -112,10 +112,10 @@ public class BodyTests
     [Fact]
     public void BodyValues_ThatContradictTheParameter_AreRefusedWhenTheTableIsMade()
     {
-        Assert.Throws<ArgumentException>(() => Made(new() { Jumbo = 300 }));
-        Assert.Throws<ArgumentException>(() => Made(new() { Jumbo = (100, 300) }));
-        Assert.Throws<ArgumentException>(() => Made(new() { Jumbo = (90, 100, 110) }));
-        Assert.NotNull(Made(new() { Jumbo = (105, 100, 110) }));
+        Assert.Throws<ArgumentException>(() => Made(BodyValues.Of(jumbo: 300)));
+        Assert.Throws<ArgumentException>(() => Made(BodyValues.Of(jumbo: (100, 300))));
+        Assert.Throws<ArgumentException>(() => Made(BodyValues.Of(jumbo: (90, 100, 110))));
+        Assert.NotNull(Made(BodyValues.Of(jumbo: (105, 100, 110))));
 
         static Parameter Made(BodyValues values) => Parameter.Length(Section.Root, "key", "meaning", possible: (10, 200), fallback: 98, byBody: values);
     }

@@ -12,13 +12,11 @@ public sealed class Block
         "neck_block",
         "neck block",
         "mahogany_true",
-        width: (30, 200, 75, 100, 90, new() { Steel = (90, 75, 100), Classical = (90, 75, 100), TenorUkulele = (50, 40, 60) }),
-        length: (10, 120, 25, 65, 45, new() { Steel = (42, 40, 65), Classical = (45, 40, 65), TenorUkulele = (25, 25, 40), OctaveMandolin = 35 }),
-        depth: new()
-        {
-            Parlour = (88, 80, 95), Classical = (92, 85, 100), Concert = (92, 85, 100), Auditorium = (95, 85, 102),
-            SquareShouldered = (103, 98, 108), Jumbo = (103, 95, 110), TenorUkulele = (66, 60, 72), OctaveMandolin = (70, 60, 80),
-        },
+        width: (30, 200, 75, 100, 90, BodyValues.Of(steel: (90, 75, 100), classical: (90, 75, 100), tenorUkulele: (50, 40, 60))),
+        length: (10, 120, 25, 65, 45, BodyValues.Of(steel: (42, 40, 65), classical: (45, 40, 65), tenorUkulele: (25, 25, 40), octaveMandolin: 35)),
+        depth: BodyValues.Of(
+            parlour: (88, 80, 95), classical: (92, 85, 100), concert: (92, 85, 100), auditorium: (95, 85, 102),
+            squareShouldered: (103, 98, 108), jumbo: (103, 95, 110), tenorUkulele: (66, 60, 72), octaveMandolin: (70, 60, 80)),
         towardsTail: -1);
 
     /// <summary>The block at the tail.</summary>
@@ -26,13 +24,11 @@ public sealed class Block
         "tail_block",
         "tail block",
         "mahogany_true",
-        width: (20, 200, 35, 100, 80, new() { Steel = (80, 70, 100), Classical = (80, 70, 100), TenorUkulele = (45, 35, 55) }),
-        length: (5, 80, 10, 25, 18, new() { Steel = (18, 15, 25), Classical = (18, 15, 25), TenorUkulele = (12, 10, 15) }),
-        depth: new()
-        {
-            Parlour = (96, 88, 105), Classical = (98, 90, 106), Concert = (105, 98, 112), Auditorium = (110, 100, 118),
-            SquareShouldered = (120, 115, 126), Jumbo = (120, 115, 128), TenorUkulele = (73, 66, 80), OctaveMandolin = (82, 70, 95),
-        },
+        width: (20, 200, 35, 100, 80, BodyValues.Of(steel: (80, 70, 100), classical: (80, 70, 100), tenorUkulele: (45, 35, 55))),
+        length: (5, 80, 10, 25, 18, BodyValues.Of(steel: (18, 15, 25), classical: (18, 15, 25), tenorUkulele: (12, 10, 15))),
+        depth: BodyValues.Of(
+            parlour: (96, 88, 105), classical: (98, 90, 106), concert: (105, 98, 112), auditorium: (110, 100, 118),
+            squareShouldered: (120, 115, 126), jumbo: (120, 115, 128), tenorUkulele: (73, 66, 80), octaveMandolin: (82, 70, 95)),
         towardsTail: 1);
 
     private readonly int _towardsTail;

@@ -31,12 +31,12 @@ public static class Tongue
     /// <summary>Width at the root.</summary>
     public static readonly Parameter<double> RootWidth = Parameter.Length(
         Section, "root_width", "width where the sides meet the block's face, the hollows left out", possible: (8, 160), usual: (30, 90), fallback: 50,
-        byBody: new() { Steel = 36, TenorUkulele = 30, OctaveMandolin = 30 });
+        byBody: BodyValues.Of(steel: 36, tenorUkulele: 30, octaveMandolin: 30));
 
     /// <summary>Length from the block's face.</summary>
     public static readonly Parameter<double> Length = Parameter.Length(
         Section, "length", "from the block's face to the tip", possible: (5, 200), usual: (15, 80), fallback: 40,
-        byBody: new() { Steel = 18, Classical = 36, TenorUkulele = 16, OctaveMandolin = 16 });
+        byBody: BodyValues.Of(steel: 18, classical: 36, tenorUkulele: 16, octaveMandolin: 16));
 
     /// <summary>Least angle of any edge to the centre line.</summary>
     public static readonly Parameter<Angle> EdgeAngle = Parameter.Angle(
@@ -45,7 +45,7 @@ public static class Tongue
     /// <summary>Hollow at the root.</summary>
     public static readonly Parameter<double> RootHollow = Parameter.Length(
         Section, "root_hollow", "radius of the hollow at each side of a tapered tongue's root", possible: (0, 40), usual: (3, 12), fallback: 6,
-        byBody: new() { TenorUkulele = 4 });
+        byBody: BodyValues.Of(tenorUkulele: 4));
 
     /// <summary>Thickness.</summary>
     public static readonly Parameter<double> Thickness = Parameter.Length(

@@ -16,12 +16,10 @@ public static class Plate
     /// <summary>Thickness under the braces.</summary>
     public static readonly Parameter<double> Thickness = Parameter.Length(
         Section, "thickness", "final thickness", possible: (1, 8), usual: (1.6, 3.3), fallback: 2.8,
-        byBody: new()
-        {
-            Parlour = (2.6, 2.4, 2.8), Classical = (2.3, 2, 2.5), Concert = (2.7, 2.6, 2.9), Auditorium = (2.8, 2.6, 3),
-            SquareShouldered = (2.9, 2.7, 3.1), Jumbo = (3, 2.8, 3.2), TenorUkulele = (1.9, 1.6, 2.2),
-            OctaveMandolin = (2.9, 2.6, 3.3),
-        });
+        byBody: BodyValues.Of(
+            parlour: (2.6, 2.4, 2.8), classical: (2.3, 2, 2.5), concert: (2.7, 2.6, 2.9), auditorium: (2.8, 2.6, 3),
+            squareShouldered: (2.9, 2.7, 3.1), jumbo: (3, 2.8, 3.2), tenorUkulele: (1.9, 1.6, 2.2),
+            octaveMandolin: (2.9, 2.6, 3.3)));
 
     /// <summary>Lean of the bass half's grain.</summary>
     public static readonly Parameter<Angle> SkewBass = Parameter.Angle(
