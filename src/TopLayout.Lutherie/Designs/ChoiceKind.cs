@@ -25,6 +25,12 @@ internal sealed class ChoiceKind<T>(ImmutableArray<(string Word, T Value)> words
 
     public override string Canonical(T value) => words.First(w => w.Value.Equals(value)).Word;
 
+    public override bool TryParse(string canonical, out T value)
+    {
+        value = words.FirstOrDefault(w => w.Word == canonical, words[0]).Value;
+        return Words.Contains(canonical, StringComparer.Ordinal);
+    }
+
     protected override bool IsLegal(T value) => words.Any(w => w.Value.Equals(value));
 
     protected override bool TryRead(Parameter parameter, RawEntry entry, ReadingContext context, out T value)

@@ -1,3 +1,4 @@
+using System.Globalization;
 using Bounds = (double Low, double High);
 
 namespace TopLayout.Lutherie.Designs;
@@ -34,6 +35,15 @@ internal sealed class NumericKind<T>(
     public override string Written(T value, LengthUnit unit) => Quantity.Amount(kind, unmake(value), unit, 6);
 
     public override string Canonical(T value) => ValueText.Number(unmake(value), 6);
+
+    public override double? Number(T value) => unmake(value);
+
+    public override bool TryParse(string canonical, out T value)
+    {
+        var isNumber = double.TryParse(canonical, NumberStyles.Float, CultureInfo.InvariantCulture, out var number) && double.IsFinite(number);
+        value = make(isNumber ? number : 0);
+        return isNumber && (kind != ParameterKind.Count || number == Math.Truncate(number));
+    }
 
     protected override bool IsLegal(T value) => Quantity.Holds(possible, unmake(value));
 

@@ -117,6 +117,9 @@ public abstract partial class Parameter
     /// <summary>The path.</summary>
     public override string ToString() => Path;
 
+    /// <summary>A setting from its canonical text: mm, degrees, % or °C, or the word; null when that is not of this kind.</summary>
+    public abstract Setting? Parse(string canonical);
+
     /// <summary>Reads the entry; null, with findings added, when it cannot.</summary>
     internal abstract Bound? Read(RawEntry entry, ReadingContext context);
 

@@ -41,6 +41,12 @@ public sealed class Parameter<T> : Parameter
     public override string ExampleLine(LengthUnit unit = LengthUnit.Millimetre, BodyType? body = null) =>
         _kind.Line(Key, DefaultFor(body) is (var value, true) ? _kind.Rounded(value, unit) : _kind.Example(unit, body), unit);
 
+    /// <summary>A value meant for it; mm for a length.</summary>
+    public Setting To(T value) => _kind.Setting(this, value);
+
+    /// <inheritdoc/>
+    public override Setting? Parse(string canonical) => _kind.Setting(this, canonical);
+
     internal override Bound? Read(RawEntry entry, ReadingContext context) => _kind.Bind(this, entry, context);
 
     internal override Bound? Default(SourcePlace header, BodyType? body) =>
@@ -71,6 +77,12 @@ public sealed class OptionalParameter<T> : Parameter
     /// <inheritdoc/>
     public override string ExampleLine(LengthUnit unit = LengthUnit.Millimetre, BodyType? body = null) =>
         _kind.Line(Key, _kind.Example(unit, body), unit);
+
+    /// <summary>A value meant for it; mm for a length.</summary>
+    public Setting To(T value) => _kind.Setting(this, value);
+
+    /// <inheritdoc/>
+    public override Setting? Parse(string canonical) => _kind.Setting(this, canonical);
 
     internal override Bound? Read(RawEntry entry, ReadingContext context) => _kind.Bind(this, entry, context);
 

@@ -17,6 +17,12 @@ internal class TextKind(int longest) : ValueKind<string>
 
     public override string Canonical(string value) => value;
 
+    public override bool TryParse(string canonical, out string value)
+    {
+        value = canonical;
+        return true;
+    }
+
     protected override bool IsLegal(string value) => Problem(value) is null;
 
     protected override bool TryRead(Parameter parameter, RawEntry entry, ReadingContext context, out string value)
@@ -63,6 +69,12 @@ internal sealed class WoodKind(Func<IEnumerable<string>> known, Parameter<string
     public override string Written(string value, LengthUnit unit) => ValueText.Quoted(value);
 
     public override string Canonical(string value) => value;
+
+    public override bool TryParse(string canonical, out string value)
+    {
+        value = canonical;
+        return true;
+    }
 
     // The wood table may not be ready while the parameters are made, so a default is not looked up here but by a test.
     protected override bool IsLegal(string value) => value.Length > 0;

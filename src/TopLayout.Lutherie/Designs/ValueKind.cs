@@ -49,6 +49,18 @@ internal abstract class ValueKind<T> : ValueKind
     /// <summary>The value in mm, degrees, % or °C to six decimals, or its word.</summary>
     public abstract string Canonical(T value);
 
+    /// <summary>The number in mm, degrees, % or °C; null for a word or text.</summary>
+    public virtual double? Number(T value) => null;
+
+    /// <summary>The value of a canonical text, legal or not; false when it is not of this kind.</summary>
+    public abstract bool TryParse(string canonical, out T value);
+
+    /// <summary>A value meant for a parameter.</summary>
+    public Setting Setting(Parameter parameter, T value) => new(parameter, new Bound<T>(this, new Sourced<T>(value, default, IsDefault: false)));
+
+    /// <summary>A value meant for a parameter, from its canonical text.</summary>
+    public Setting? Setting(Parameter parameter, string canonical) => TryParse(canonical, out var value) ? Setting(parameter, value) : null;
+
     public string Line(string key, T value, LengthUnit unit) => $"{key} = {Written(value, unit)}";
 
     /// <summary>Throws for a default that its own parameter would refuse: the table is wrong, not the design.</summary>
