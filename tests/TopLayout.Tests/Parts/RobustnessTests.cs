@@ -1,6 +1,8 @@
 using System.Diagnostics;
 using System.Text.RegularExpressions;
+using TopLayout.Lutherie.Designs;
 using TopLayout.Lutherie.Findings;
+using TopLayout.Lutherie.Parts;
 using TopLayout.Plans;
 using Xunit.Abstractions;
 
@@ -8,10 +10,18 @@ namespace TopLayout.Tests.Parts;
 
 /// <summary>
 /// Any legal file ends in a layout or in messages with a place, soon. TOPLAYOUT_RANDOM_DESIGNS sets another number of designs than 1,000.
+/// Not beside other tests, as it keeps time.
 /// </summary>
+[Collection(nameof(RobustnessTests))]
+[CollectionDefinition(nameof(RobustnessTests), DisableParallelization = true)]
 public partial class RobustnessTests(ITestOutputHelper output)
 {
     private const double LongestSeconds = 1;
+
+    private static readonly Parameter[] Fractions =
+    [
+        Outline.WaistShareUpper, Outline.WaistShareLower, Outline.NeckCorner, Outline.TailCorner, Outline.UpperReach, Outline.LowerReach,
+    ];
 
     [Theory]
     [InlineData(20261, false)]
@@ -40,6 +50,31 @@ public partial class RobustnessTests(ITestOutputHelper output)
         }
 
         Assert.True(laidOut > 0);
+    }
+
+    [Fact]
+    public void Check_LegalStationsWithAnyFractions_NeverRefuseTheOutline()
+    {
+        const int seed = 20263;
+        var random = new Random(seed);
+        var (drawn, tight) = (0, 0);
+        foreach (var body in Body.All.Select(Body.Word))
+        {
+            for (var n = 0; n < 150; n++)
+            {
+                var lines = string.Concat(Fractions.Select(f =>
+                    FormattableString.Invariant($"{f.Key} = {f.Possible!.Value.Low + ((f.Possible.Value.High - f.Possible.Value.Low) * random.NextDouble()):0.0000}\n")));
+                var design = $"name = \"n\"\nunits = \"mm\"\nbody = \"{body}\"\nscale.length = 600\n[outline]\n{lines}";
+
+                var (review, _) = Checked(design, $"seed {seed}, {body}, {n}");
+
+                Assert.All(review.Findings, f => Assert.NotEqual("outline", f.Subject));
+                tight += review.Findings.Any(f => f.Subject == "lining" && f.Severity == Severity.Error) ? 1 : 0;
+                drawn++;
+            }
+        }
+
+        output.WriteLine($"{tight} of {drawn} outlines have a corner too tight for sides and lining");
     }
 
     private static (Review Review, double Seconds) Checked(string text, string which)
