@@ -11,6 +11,7 @@ internal static class Commands
     public static RootCommand Root() => new("Lays out the top of a flat-top stringed instrument, and says before gluing which glued edges will crack it.")
     {
         New(), Draw(), Check(), ListPresets(), Explain(),
+        WoodsCommand.Make(), ParametersCommand.Make(),
     };
 
     private static Argument<string> Design() => new("design") { Description = "the design file (TOML)" };

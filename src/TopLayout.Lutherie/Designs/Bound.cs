@@ -6,6 +6,15 @@ internal abstract class Bound
     /// <summary>The value in mm, the same text however the file wrote it.</summary>
     public abstract string Canonical { get; }
 
+    /// <summary>The value as a file writes it, in mm for a length.</summary>
+    public abstract string Written { get; }
+
+    /// <summary>The number in mm, degrees, % or °C; null for a word or text.</summary>
+    public abstract double? Number { get; }
+
+    /// <summary>The value with its unit, mm for a length.</summary>
+    public abstract string Shown { get; }
+
     public abstract Findings.SourcePlace Place { get; }
 }
 
@@ -15,6 +24,12 @@ internal sealed class Bound<T>(ValueKind<T> kind, Sourced<T> sourced) : Bound
     public Sourced<T> Sourced => sourced;
 
     public override string Canonical => kind.Canonical(sourced.Value);
+
+    public override string Written => kind.Written(sourced.Value, LengthUnit.Millimetre);
+
+    public override double? Number => kind.Number(sourced.Value);
+
+    public override string Shown => kind.Shown(sourced.Value, LengthUnit.Millimetre);
 
     public override Findings.SourcePlace Place => sourced.Place;
 }

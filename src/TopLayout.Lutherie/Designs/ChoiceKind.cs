@@ -13,15 +13,23 @@ internal sealed class ChoiceKind<T>(ImmutableArray<(string Word, T Value)> words
         where TEnum : struct, Enum =>
         new([.. Enum.GetValues<TEnum>().Select(value => (ValueText.SnakeCase(value.ToString()), value))]);
 
-    public override string AllowedText(LengthUnit unit) => ValueText.AnyOf([.. words.Select(w => w.Word)]);
+    public override IReadOnlyList<string> Words { get; } = [.. words.Select(w => w.Word)];
 
-    public override T Example(LengthUnit unit) => words[0].Value;
+    public override string AllowedText(LengthUnit unit) => ValueText.AnyOf(Words);
+
+    public override T Example(LengthUnit unit, BodyType? body) => words[0].Value;
 
     public override string Shown(T value, LengthUnit unit) => $"`{Canonical(value)}`";
 
     public override string Written(T value, LengthUnit unit) => ValueText.Quoted(Canonical(value));
 
     public override string Canonical(T value) => words.First(w => w.Value.Equals(value)).Word;
+
+    public override bool TryParse(string canonical, out T value)
+    {
+        value = words.FirstOrDefault(w => w.Word == canonical, words[0]).Value;
+        return Words.Contains(canonical, StringComparer.Ordinal);
+    }
 
     protected override bool IsLegal(T value) => words.Any(w => w.Value.Equals(value));
 
@@ -40,7 +48,7 @@ internal sealed class ChoiceKind<T>(ImmutableArray<(string Word, T Value)> words
             return true;
         }
 
-        var near = Spelling.Nearest(text, words.Select(w => w.Word));
+        var near = Spelling.Nearest(text, Words);
         context.Error(
             Rules.UnknownWord,
             parameter.Path,

@@ -59,7 +59,7 @@ internal sealed class CollectorProblems(ReadingContext context)
         $"`{section.Key}` is a section; it is given {ValueSyntaxName.Of(value)}",
         place,
         context.Table.Of(section).FirstOrDefault() is { } first
-            ? $"write `{section.Header}`, and below it keys such as `{first.ExampleLine(context.Shown)}`"
+            ? $"write `{section.Header}`, and below it keys such as `{context.Example(first)}`"
             : $"write `{section.Header}`");
 
     /// <summary>Said once for each kind of part.</summary>

@@ -14,6 +14,11 @@ public sealed class Design
     {
         (File, Units, _sections) = (file, units, sections);
         _start = new SourcePlace(file, 1, 1, 0);
+        foreach (var section in sections.Values.SelectMany(all => all))
+        {
+            section.Design = this;
+        }
+
         Resolved = [.. sections.Values.SelectMany(all => all).SelectMany(s => s.Resolved()).Order(StringComparer.Ordinal)];
     }
 

@@ -13,11 +13,14 @@ public static class DesignReader
     public const int LongestText = 1_000_000;
 
     /// <summary>Reads a design against a table; never throws for what a text contains.</summary>
-    public static Reading Read(string text, string file, ParameterTable table)
+    public static Reading Read(string text, string file, ParameterTable table) => ReadWhole(text, file, table).Reading;
+
+    /// <summary>The same, with the sections as they are written.</summary>
+    internal static (Reading Reading, ReadingContext Context) ReadWhole(string text, string file, ParameterTable table)
     {
         var context = new ReadingContext(table, new SourceText(text, file));
         var design = text.Length > LongestText ? Refused(context, text.Length) : Parsed(context) is { } syntax ? Bound(syntax, context) : null;
-        return new Reading(design, context.Findings);
+        return (new Reading(design, context.Findings), context);
     }
 
     private static Design? Refused(ReadingContext context, int length)
@@ -67,6 +70,7 @@ public static class DesignReader
     private static Design Bound(DocumentSyntax syntax, ReadingContext context)
     {
         new SectionCollector(context).Collect(syntax);
+        SectionGroupBinder.Bind(context);
         var sections = ImmutableDictionary.CreateBuilder<Section, ImmutableArray<DesignSection>>();
 
         // The root comes first and `units` first in it, so the unit is known before any length.

@@ -13,6 +13,9 @@ public sealed class DesignSection
     internal DesignSection(Section section, int number, SourcePlace place, ImmutableDictionary<Parameter, Bound> values) =>
         (Section, Number, Place, _values) = (section, number, place, values);
 
+    /// <summary>The design it belongs to.</summary>
+    public Design Design { get; internal set; } = null!;
+
     /// <summary>Which section it is.</summary>
     public Section Section { get; }
 
@@ -45,10 +48,16 @@ public sealed class DesignSection
     /// <summary>Where a parameter is set: its value, or this section's header when it is not written.</summary>
     public SourcePlace PlaceOf(Parameter parameter) => _values.TryGetValue(parameter, out var bound) ? bound.Place : Place;
 
+    /// <summary>What stands before a key in <see cref="Design.Resolved"/>: "soundhole.", "tone_bar.02.", nothing in the root.</summary>
+    internal static string Prefix(Section section, int number)
+    {
+        var which = section.Presence == SectionPresence.Repeatable ? number.ToString("00", CultureInfo.InvariantCulture) + "." : "";
+        return section.IsRoot ? "" : $"{section.Key}.{which}";
+    }
+
     internal IEnumerable<string> Resolved()
     {
-        var number = Section.Presence == SectionPresence.Repeatable ? Number.ToString("00", CultureInfo.InvariantCulture) + "." : "";
-        var prefix = Section.IsRoot ? "" : $"{Section.Key}.{number}";
+        var prefix = Prefix(Section, Number);
         return _values.Select(pair => $"{prefix}{pair.Key.Key} = {pair.Value.Canonical}");
     }
 }

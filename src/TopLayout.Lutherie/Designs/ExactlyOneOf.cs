@@ -6,9 +6,9 @@ namespace TopLayout.Lutherie.Designs;
 /// <summary>Parameters of one section of which a design gives exactly one.</summary>
 public sealed class ExactlyOneOf
 {
-    private readonly Func<SourcePlace, Bound>? _default;
+    private readonly Func<SourcePlace, BodyType?, Bound>? _default;
 
-    private ExactlyOneOf(ImmutableArray<Parameter> members, Func<SourcePlace, Bound>? fallback)
+    private ExactlyOneOf(ImmutableArray<Parameter> members, Func<SourcePlace, BodyType?, Bound>? fallback)
     {
         if (members.Length < 2 || members.Any(m => m.Section != members[0].Section || m.Need != ParameterNeed.Optional))
         {
@@ -32,7 +32,7 @@ public sealed class ExactlyOneOf
 
     /// <summary>A group in which a value is assumed for the first member when none is written.</summary>
     public static ExactlyOneOf Defaulted<T>(OptionalParameter<T> first, T value, params Parameter[] others)
-        where T : notnull => new([first, .. others], header => first.Assumed(value, header));
+        where T : notnull => new([first, .. others], (header, body) => first.Assumed(value, header, body));
 
-    internal Bound? Default(SourcePlace header) => _default?.Invoke(header);
+    internal Bound? Default(SourcePlace header, BodyType? body) => _default?.Invoke(header, body);
 }

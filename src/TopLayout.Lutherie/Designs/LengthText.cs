@@ -1,4 +1,5 @@
 using System.Globalization;
+using System.Numerics;
 using System.Text.RegularExpressions;
 
 namespace TopLayout.Lutherie.Designs;
@@ -43,6 +44,42 @@ public static partial class LengthText
     /// <summary>A length as text with its unit, to nine decimals; reading it gives the length back.</summary>
     public static string Write(double millimetres, LengthUnit unit) => Amount(millimetres, unit, 9) + " " + Symbol(unit);
 
+    /// <summary>A length in the style of another text: its unit, its blanks, a fraction where that is exact, else a decimal number.</summary>
+    internal static string Restyled(string pattern, double millimetres, (double Low, double High) possible)
+    {
+        pattern = pattern.Trim();
+        var match = Shape().Match(pattern);
+        if (!match.Success || UnitSize(match.Groups["unit"].Value) is not { } size)
+        {
+            return Shortest(millimetres, 1, possible) + " mm";
+        }
+
+        var tail = pattern[Math.Max(match.Groups["under"].Index + match.Groups["under"].Length, match.Groups["whole"].Index + match.Groups["whole"].Length)..];
+        var (whole, over) = (match.Groups["whole"], match.Groups["over"]);
+        var between = whole.Success && over.Success ? pattern[(whole.Index + whole.Length)..over.Index] : " ";
+        var number = over.Success ? Fraction(millimetres, size, match.Groups["under"].Value, between) : null;
+        return (number ?? Shortest(millimetres, size, possible)) + tail;
+    }
+
+    /// <summary>
+    /// A length in a unit of so many mm, with as few decimals as give it back to a millionth of a mm, and not past the end of a range
+    /// that holds it.
+    /// </summary>
+    internal static string Shortest(double millimetres, double size, (double Low, double High) possible)
+    {
+        var forms = Enumerable.Range(0, 13).Select(decimals => ValueText.Number(millimetres / size, decimals));
+        return forms.FirstOrDefault(IsGood) ?? (millimetres / size).ToString("R", CultureInfo.InvariantCulture);
+
+        bool IsGood(string form)
+        {
+            var back = Converted(double.Parse(form, CultureInfo.InvariantCulture), size);
+            return IsSame(back, millimetres) && (Quantity.Holds(possible, back) || !Quantity.Holds(possible, millimetres));
+        }
+    }
+
+    /// <summary>Whether two values are the same to the six decimals that a design keeps.</summary>
+    internal static bool IsSame(double a, double b) => ValueText.Number(a, 6) == ValueText.Number(b, 6);
+
     /// <summary>A length as a bare number of the given unit, to so many decimals.</summary>
     internal static string Amount(double millimetres, LengthUnit unit, int decimals) => ValueText.Number(millimetres / Size(unit), decimals);
 
@@ -74,6 +111,28 @@ public static partial class LengthText
         var under = Parse(match.Groups["under"].Value);
         return under == 0 ? null : whole + (Parse(match.Groups["over"].Value) / under);
     }
+
+    // Over 64ths, or over what was written before; null when neither is exact.
+    private static string? Fraction(double millimetres, double size, string under, string between)
+    {
+        foreach (var parts in (ReadOnlySpan<long>)[64, Math.Clamp((long)Parse(under), 1, 1000)])
+        {
+            var count = (long)Math.Round(Math.Abs(millimetres) / size * parts);
+            if (!IsSame(Converted(Math.CopySign((double)count / parts, millimetres), size), millimetres))
+            {
+                continue;
+            }
+
+            var divisor = (long)BigInteger.GreatestCommonDivisor(count, parts);
+            var (whole, rest, of) = (count / parts, count % parts / divisor, parts / divisor);
+            var number = rest == 0 ? Digits(whole) : whole == 0 ? $"{Digits(rest)}/{Digits(of)}" : $"{Digits(whole)}{between}{Digits(rest)}/{Digits(of)}";
+            return (millimetres < 0 && count > 0 ? "-" : "") + number;
+        }
+
+        return null;
+    }
+
+    private static string Digits(long value) => value.ToString(CultureInfo.InvariantCulture);
 
     private static double Parse(string digits) =>
         digits.Length == 0 ? 0 : double.Parse(digits, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture);

@@ -25,7 +25,7 @@ internal static class NumberReading
                 parameter.Path,
                 $"`{parameter.Key}` must be a finite number; it is `{ValueSyntaxName.Digits(entry.Value)}`",
                 entry.Place,
-                $"write for example `{parameter.ExampleLine(context.Shown)}`");
+                $"write for example `{context.Example(parameter)}`");
             return null;
         }
 
@@ -36,7 +36,7 @@ internal static class NumberReading
 
         // Without the file's unit a bare length says nothing yet; the missing unit is reported already.
         return context.Units is { } unit
-            ? Judged(parameter, entry, LengthText.Converted(amount, LengthText.Size(unit)), context, "", UnitSlip(parameter, amount, unit))
+            ? Judged(parameter, entry, LengthText.Converted(amount, LengthText.Size(unit)), context, "", UnitSlip(parameter, amount, unit, context.Body))
             : amount;
     }
 
@@ -50,7 +50,7 @@ internal static class NumberReading
 
         var cure = text.Contains(',', StringComparison.Ordinal)
             ? "the decimal mark is a point"
-            : $"write a number and `mm`, `cm` or `in`, for example `{parameter.ExampleLineWithUnit(context.Shown)}`";
+            : $"write a number and `mm`, `cm` or `in`, for example `{parameter.ExampleLineWithUnit(context.Shown, context.Body)}`";
         context.Error(Rules.UnreadableLength, parameter.Path, $"`{parameter.Key}` must be a length; {quoted} {problem}", entry.Place, cure);
         return null;
     }
@@ -62,7 +62,7 @@ internal static class NumberReading
         var shown = Quantity.Shown(parameter.Kind, value, unit, parameter.Possible!.Value);
         if (!Quantity.Holds(parameter.Possible!.Value, value))
         {
-            var usual = parameter.UsualText(unit) is { } range ? $"; usual is {range}" : "";
+            var usual = parameter.UsualPhrase(unit, context.Body) is { } phrase ? $"; {phrase}" : "";
             context.Error(
                 Rules.OutOfRange,
                 parameter.Path,
@@ -70,14 +70,14 @@ internal static class NumberReading
                 entry.Place,
                 (slip ?? FractionSlip(parameter, value)) is { } meant
                     ? $"did you mean `{parameter.Key} = {meant}`?"
-                    : $"write for example `{parameter.ExampleLine(unit)}`{usual}");
+                    : $"write for example `{context.Example(parameter)}`{usual}");
             return null;
         }
 
-        if (parameter.Usual is { } practice && !Quantity.Holds(practice, value))
+        if (parameter.UsualFor(context.Body) is { } practice && !Quantity.Holds(practice, value))
         {
             context.Remark(
-                Rules.Unusual, parameter.Path, $"`{parameter.Key}` is {shown}{asWritten}; usual is {parameter.UsualText(unit)}", entry.Place);
+                Rules.Unusual, parameter.Path, $"`{parameter.Key}` is {shown}{asWritten}; {parameter.UsualPhrase(unit, context.Body)}", entry.Place);
         }
 
         return value;
@@ -87,7 +87,7 @@ internal static class NumberReading
     {
         var bare = entry.Value is StringValueSyntax text && IsNumber(text.Value ?? "") ? text.Value!.Trim() : null;
         context.WrongType(
-            parameter, entry, Wanted(parameter.Kind), bare is null ? parameter.ExampleLine(context.Shown) : $"{parameter.Key} = {bare}");
+            parameter, entry, Wanted(parameter.Kind), bare is null ? context.Example(parameter) : $"{parameter.Key} = {bare}");
         return null;
     }
 
@@ -105,11 +105,11 @@ internal static class NumberReading
     };
 
     /// <summary>The same amount in another unit when that makes it possible; the more usual one first.</summary>
-    private static string? UnitSlip(Parameter parameter, double amount, LengthUnit unit)
+    private static string? UnitSlip(Parameter parameter, double amount, LengthUnit unit, BodyType? body)
     {
         (string Symbol, double Size)[] others = [("in", LengthText.MillimetresPerInch), ("cm", 10), ("mm", 1)];
         var legal = others.Where(o => o.Size != LengthText.Size(unit) && Quantity.Holds(parameter.Possible!.Value, amount * o.Size)).ToList();
-        var best = legal.OrderByDescending(o => parameter.Usual is { } usual && Quantity.Holds(usual, amount * o.Size)).FirstOrDefault();
+        var best = legal.OrderByDescending(o => parameter.UsualFor(body) is { } usual && Quantity.Holds(usual, amount * o.Size)).FirstOrDefault();
         return best.Symbol is null ? null : ValueText.Quoted($"{ValueText.Number(amount, 6)} {best.Symbol}");
     }
 

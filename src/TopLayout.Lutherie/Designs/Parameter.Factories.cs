@@ -8,34 +8,34 @@ public abstract partial class Parameter
 {
     /// <summary>A length; possible, usual and fallback in mm.</summary>
     public static Parameter<double> Length(
-        Section section, string key, string meaning, Bounds possible, Bounds? usual = null, double? fallback = null) =>
-        Plain(ParameterKind.Length, section, key, meaning, possible, usual, fallback);
+        Section section, string key, string meaning, Bounds possible, Bounds? usual = null, double? fallback = null, BodyValues? byBody = null) =>
+        Plain(ParameterKind.Length, section, key, meaning, possible, usual, fallback, byBody);
 
     /// <summary>An angle; possible, usual and fallback in degrees.</summary>
     public static Parameter<Geometry.Angle> Angle(
-        Section section, string key, string meaning, Bounds possible, Bounds? usual = null, double? fallback = null) =>
-        new(section, key, meaning, new NumericKind<Geometry.Angle>(ParameterKind.Angle, possible, usual, Geometry.Angle.FromDegrees, a => a.Degrees),
+        Section section, string key, string meaning, Bounds possible, Bounds? usual = null, double? fallback = null, BodyValues? byBody = null) =>
+        new(section, key, meaning, new NumericKind<Geometry.Angle>(ParameterKind.Angle, possible, usual, byBody, Geometry.Angle.FromDegrees, a => a.Degrees),
             (Geometry.Angle.FromDegrees(fallback ?? 0), fallback.HasValue));
 
     /// <summary>A bare number, such as a fraction.</summary>
     public static Parameter<double> Number(
-        Section section, string key, string meaning, Bounds possible, Bounds? usual = null, double? fallback = null) =>
-        Plain(ParameterKind.Number, section, key, meaning, possible, usual, fallback);
+        Section section, string key, string meaning, Bounds possible, Bounds? usual = null, double? fallback = null, BodyValues? byBody = null) =>
+        Plain(ParameterKind.Number, section, key, meaning, possible, usual, fallback, byBody);
 
     /// <summary>A percentage; 45 means 45 %.</summary>
     public static Parameter<double> Percent(
         Section section, string key, string meaning, Bounds possible, Bounds? usual = null, double? fallback = null) =>
-        Plain(ParameterKind.Percent, section, key, meaning, possible, usual, fallback);
+        Plain(ParameterKind.Percent, section, key, meaning, possible, usual, fallback, null);
 
     /// <summary>A temperature in °C.</summary>
     public static Parameter<double> Temperature(
         Section section, string key, string meaning, Bounds possible, Bounds? usual = null, double? fallback = null) =>
-        Plain(ParameterKind.Temperature, section, key, meaning, possible, usual, fallback);
+        Plain(ParameterKind.Temperature, section, key, meaning, possible, usual, fallback, null);
 
     /// <summary>A whole number.</summary>
     public static Parameter<int> Count(
-        Section section, string key, string meaning, (int Low, int High) possible, (int Low, int High)? usual = null, int? fallback = null) =>
-        new(section, key, meaning, new NumericKind<int>(ParameterKind.Count, possible, usual, value => (int)value, value => value),
+        Section section, string key, string meaning, (int Low, int High) possible, (int Low, int High)? usual = null, int? fallback = null, BodyValues? byBody = null) =>
+        new(section, key, meaning, new NumericKind<int>(ParameterKind.Count, possible, usual, byBody, value => (int)value, value => value),
             (fallback ?? 0, fallback.HasValue));
 
     /// <summary>One of the words given, each standing for a value; required.</summary>
@@ -62,8 +62,12 @@ public abstract partial class Parameter
         Section section, string key, string meaning, Func<IEnumerable<string>> known, Parameter<string>? definedBy = null, string? fallback = null) =>
         new(section, key, meaning, new WoodKind(known, definedBy), (fallback ?? "", fallback is not null));
 
+    /// <summary>The key of a wood that the file describes itself: none of <paramref name="known"/>, and none twice.</summary>
+    public static Parameter<string> NewWoodKey(Section section, string key, string meaning, Func<IEnumerable<string>> known) =>
+        new(section, key, meaning, new NewWoodKind(known), ("", false));
+
     private static Parameter<double> Plain(
-        ParameterKind kind, Section section, string key, string meaning, Bounds possible, Bounds? usual, double? fallback) =>
-        new(section, key, meaning, new NumericKind<double>(kind, possible, usual, value => value, value => value),
+        ParameterKind kind, Section section, string key, string meaning, Bounds possible, Bounds? usual, double? fallback, BodyValues? byBody) =>
+        new(section, key, meaning, new NumericKind<double>(kind, possible, usual, byBody, value => value, value => value),
             (fallback ?? 0, fallback.HasValue));
 }

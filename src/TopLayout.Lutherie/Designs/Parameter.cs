@@ -82,28 +82,47 @@ public abstract partial class Parameter
     /// <summary>What is allowed, as in "from 10 to 200 mm" or "`round` or `oval`".</summary>
     public string AllowedText(LengthUnit unit = LengthUnit.Millimetre) => _kind.AllowedText(unit);
 
-    /// <summary>What is usual, as in "from 80 to 110 mm"; null when practice sets no range.</summary>
-    public string? UsualText(LengthUnit unit = LengthUnit.Millimetre) => _kind.UsualText(unit);
+    /// <summary>The words of a choice; none for other kinds.</summary>
+    public IReadOnlyList<string> Words => _kind.Words;
 
-    /// <summary>The default with its unit, as in "98 mm"; null when there is none.</summary>
-    public abstract string? DefaultText(LengthUnit unit = LengthUnit.Millimetre);
+    /// <summary>The values by kind of body; null when it makes no difference.</summary>
+    public BodyValues? ByBody => _kind.ByBody;
+
+    /// <summary>The usual range for a kind of body, or else the general one; null when practice sets none.</summary>
+    public (double Low, double High)? UsualFor(BodyType? body) => _kind.UsualFor(body);
+
+    /// <summary>What is usual, for a kind of body or in general, as in "from 80 to 110 mm"; null when practice sets no range.</summary>
+    public string? UsualText(LengthUnit unit = LengthUnit.Millimetre, BodyType? body = null) => _kind.UsualText(unit, body);
+
+    /// <summary>As a message says it: "usual is from 80 to 110 mm", "usual for a classical body is from 82 to 90 mm"; null without a range.</summary>
+    public string? UsualPhrase(LengthUnit unit, BodyType? body)
+    {
+        var whose = body is { } type && ByBody?.Of(type).Usual is not null ? $" for {Body.Phrase(type)}" : "";
+        return UsualText(unit, body) is { } range ? $"usual{whose} is {range}" : null;
+    }
+
+    /// <summary>The default, of a kind of body or in general, with its unit, as in "98 mm"; null when there is none.</summary>
+    public abstract string? DefaultText(LengthUnit unit = LengthUnit.Millimetre, BodyType? body = null);
 
     /// <summary>A line a user could add, as in <c>diameter = 98</c>: the default, or else a usual value.</summary>
-    public abstract string ExampleLine(LengthUnit unit = LengthUnit.Millimetre);
+    public abstract string ExampleLine(LengthUnit unit = LengthUnit.Millimetre, BodyType? body = null);
 
     /// <summary>The example line of a length as text with its unit.</summary>
-    internal string ExampleLineWithUnit(LengthUnit unit)
+    internal string ExampleLineWithUnit(LengthUnit unit, BodyType? body)
     {
-        var parts = ExampleLine(unit).Split(" = ", 2);
+        var parts = ExampleLine(unit, body).Split(" = ", 2);
         return $"{Key} = {ValueText.Quoted($"{parts[1]} {LengthText.Symbol(unit)}")}";
     }
 
     /// <summary>The path.</summary>
     public override string ToString() => Path;
 
+    /// <summary>A setting from its canonical text: mm, degrees, % or °C, or the word; null when that is not of this kind.</summary>
+    public abstract Setting? Parse(string canonical);
+
     /// <summary>Reads the entry; null, with findings added, when it cannot.</summary>
     internal abstract Bound? Read(RawEntry entry, ReadingContext context);
 
-    /// <summary>The default, set by the given header; null when there is none.</summary>
-    internal abstract Bound? Default(Findings.SourcePlace header);
+    /// <summary>The default, of a kind of body or in general, set by the given header; null when there is none.</summary>
+    internal abstract Bound? Default(Findings.SourcePlace header, BodyType? body);
 }

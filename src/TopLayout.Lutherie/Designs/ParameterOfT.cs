@@ -17,6 +17,8 @@ public sealed class Parameter<T> : Parameter
             kind.DemandLegal(fallback.Value, Path);
         }
 
+        kind.ByBody?.DemandLegal(kind.Possible!.Value, Path);
+
         (_kind, _default) = (kind, fallback);
     }
 
@@ -32,17 +34,26 @@ public sealed class Parameter<T> : Parameter
     public string Line(T value, LengthUnit unit = LengthUnit.Millimetre) => _kind.Line(Key, value, unit);
 
     /// <inheritdoc/>
-    public override string? DefaultText(LengthUnit unit = LengthUnit.Millimetre) =>
-        _default.Exists ? _kind.Shown(_default.Value, unit) : null;
+    public override string? DefaultText(LengthUnit unit = LengthUnit.Millimetre, BodyType? body = null) =>
+        DefaultFor(body) is (var value, true) ? _kind.Shown(value, unit) : null;
 
     /// <inheritdoc/>
-    public override string ExampleLine(LengthUnit unit = LengthUnit.Millimetre) =>
-        _kind.Line(Key, _default.Exists ? _kind.Rounded(_default.Value, unit) : _kind.Example(unit), unit);
+    public override string ExampleLine(LengthUnit unit = LengthUnit.Millimetre, BodyType? body = null) =>
+        _kind.Line(Key, DefaultFor(body) is (var value, true) ? _kind.Rounded(value, unit) : _kind.Example(unit, body), unit);
+
+    /// <summary>A value meant for it; mm for a length.</summary>
+    public Setting To(T value) => _kind.Setting(this, value);
+
+    /// <inheritdoc/>
+    public override Setting? Parse(string canonical) => _kind.Setting(this, canonical);
 
     internal override Bound? Read(RawEntry entry, ReadingContext context) => _kind.Bind(this, entry, context);
 
-    internal override Bound? Default(SourcePlace header) =>
-        _default.Exists ? new Bound<T>(_kind, new Sourced<T>(_default.Value, header, IsDefault: true)) : null;
+    internal override Bound? Default(SourcePlace header, BodyType? body) =>
+        DefaultFor(body) is (var value, true) ? new Bound<T>(_kind, new Sourced<T>(value, header, IsDefault: true)) : null;
+
+    // A required parameter stays required, whatever a kind of body has.
+    private (T Value, bool Exists) DefaultFor(BodyType? body) => _default.Exists && _kind.Default(body) is (var own, true) ? (own, true) : _default;
 }
 
 /// <summary>A parameter that may be left without a value.</summary>
@@ -61,18 +72,26 @@ public sealed class OptionalParameter<T> : Parameter
     public string Line(T value, LengthUnit unit = LengthUnit.Millimetre) => _kind.Line(Key, value, unit);
 
     /// <inheritdoc/>
-    public override string? DefaultText(LengthUnit unit = LengthUnit.Millimetre) => null;
+    public override string? DefaultText(LengthUnit unit = LengthUnit.Millimetre, BodyType? body = null) => null;
 
     /// <inheritdoc/>
-    public override string ExampleLine(LengthUnit unit = LengthUnit.Millimetre) => _kind.Line(Key, _kind.Example(unit), unit);
+    public override string ExampleLine(LengthUnit unit = LengthUnit.Millimetre, BodyType? body = null) =>
+        _kind.Line(Key, _kind.Example(unit, body), unit);
+
+    /// <summary>A value meant for it; mm for a length.</summary>
+    public Setting To(T value) => _kind.Setting(this, value);
+
+    /// <inheritdoc/>
+    public override Setting? Parse(string canonical) => _kind.Setting(this, canonical);
 
     internal override Bound? Read(RawEntry entry, ReadingContext context) => _kind.Bind(this, entry, context);
 
-    internal override Bound? Default(SourcePlace header) => null;
+    internal override Bound? Default(SourcePlace header, BodyType? body) => null;
 
-    internal Bound Assumed(T value, SourcePlace header)
+    /// <summary>The value a group assumes when none of its members is written: a kind of body's own, or the one given.</summary>
+    internal Bound Assumed(T value, SourcePlace header, BodyType? body)
     {
         _kind.DemandLegal(value, Path);
-        return new Bound<T>(_kind, new Sourced<T>(value, header, IsDefault: true));
+        return new Bound<T>(_kind, new Sourced<T>(_kind.Default(body) is (var own, true) ? own : value, header, IsDefault: true));
     }
 }

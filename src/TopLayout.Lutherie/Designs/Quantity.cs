@@ -22,13 +22,13 @@ internal static class Quantity
     public static string Amount(ParameterKind kind, double value, LengthUnit unit, int decimals) =>
         ValueText.Number(value / Size(kind, unit), decimals);
 
-    /// <summary>"from 10 to 200 mm"; inches are rounded to thousandths, inwards, so that both ends are allowed.</summary>
+    /// <summary>"from 10 to 200 mm"; inches are rounded to thousandths, inwards, so that both ends are allowed; "14" when there is one value.</summary>
     public static string Range(ParameterKind kind, Bounds range, LengthUnit unit)
     {
         var size = Size(kind, unit);
         var low = size == 1 ? range.Low : Math.Ceiling(Math.Round(range.Low / size * 1000, 6)) / 1000;
         var high = size == 1 ? range.High : Math.Floor(Math.Round(range.High / size * 1000, 6)) / 1000;
-        return $"from {ValueText.Number(low, 4)} to {ValueText.Number(high, 4)}{Suffix(kind, unit)}";
+        return low == high ? $"{ValueText.Number(low, 4)}{Suffix(kind, unit)}" : $"from {ValueText.Number(low, 4)} to {ValueText.Number(high, 4)}{Suffix(kind, unit)}";
     }
 
     /// <summary>A value near the middle of a stretch with as few decimals as keep it legal, but at least so many.</summary>

@@ -17,6 +17,9 @@ internal sealed class ReadingContext(ParameterTable table, SourceText source)
     /// <summary>The unit of bare lengths; null while `units` is missing or wrong, when bare lengths cannot be judged.</summary>
     public LengthUnit? Units { get; set; }
 
+    /// <summary>The kind of body; null while the file says none, or a wrong one.</summary>
+    public BodyType? Body { get; set; }
+
     /// <summary>The unit to print in.</summary>
     public LengthUnit Shown => Units ?? LengthUnit.Millimetre;
 
@@ -38,14 +41,15 @@ internal sealed class ReadingContext(ParameterTable table, SourceText source)
         parameter.Path,
         $"`{parameter.Key}` takes one value; it is written as a section",
         place,
-        $"write for example `{parameter.ExampleLine(Shown)}`");
+        $"write for example `{Example(parameter)}`");
 
-    /// <summary>What the file gives for a text parameter, section by section; nothing for null.</summary>
-    public IEnumerable<string> TextsOf(Parameter<string>? parameter) => Sections
-        .Where(s => s.Section == parameter?.Section)
-        .SelectMany(s => s.Entries)
-        .Where(e => e.Key == parameter!.Key)
-        .Select(e => e.Value)
-        .OfType<StringValueSyntax>()
-        .Select(s => s.Value ?? "");
+    /// <summary>A line that the file could have for a parameter.</summary>
+    public string Example(Parameter parameter) => parameter.ExampleLine(Shown, Body);
+
+    /// <summary>Every place where the file writes a parameter, section by section; nothing for null.</summary>
+    public IEnumerable<RawEntry> EntriesOf(Parameter? parameter) =>
+        Sections.Where(s => s.Section == parameter?.Section).SelectMany(s => s.Entries).Where(e => e.Key == parameter!.Key);
+
+    /// <summary>The text of an entry; null when it is no text.</summary>
+    public static string? TextOf(RawEntry entry) => (entry.Value as StringValueSyntax)?.Value;
 }

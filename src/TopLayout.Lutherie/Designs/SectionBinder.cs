@@ -49,7 +49,7 @@ internal static class SectionBinder
                 AddMissing(parameter, raw, context);
             }
 
-            return parameter.Default(raw.Header);
+            return parameter.Default(raw.Header, context.Body);
         }
 
         if (entry.Value is InlineTableSyntax)
@@ -63,13 +63,17 @@ internal static class SectionBinder
         {
             context.Units = (bound as Bound<LengthUnit>)?.Sourced.Value;
         }
+        else if (parameter == Body.Type)
+        {
+            context.Body = (bound as Bound<BodyType>)?.Sourced.Value;
+        }
 
         return bound;
     }
 
     private static void AddMissing(Parameter parameter, RawSection raw, ReadingContext context)
     {
-        var line = $"`{parameter.ExampleLine(context.Shown)}`";
+        var line = $"`{context.Example(parameter)}`";
         context.Error(
             Rules.Missing,
             parameter.Path,
@@ -91,7 +95,7 @@ internal static class SectionBinder
                 group.Members[0].Path,
                 $"{Name(raw.Section)} needs {ValueText.AnyOf([.. group.Members.Select(m => m.Key)])}",
                 raw.Header,
-                $"add one line, such as `{group.Members[0].ExampleLine(context.Shown)}`");
+                $"add one line, such as `{context.Example(group.Members[0])}`");
         }
         else if (given.Count > 1)
         {
@@ -105,7 +109,7 @@ internal static class SectionBinder
                 [.. given.SkipLast(1).Select(e => e.KeyPlace)]);
         }
 
-        return given.Count == 0 ? group.Default(raw.Header) : null;
+        return given.Count == 0 ? group.Default(raw.Header, context.Body) : null;
     }
 
     private static string Name(Section section) => section.IsRoot ? section.ToString() : $"`{section.Header}`";

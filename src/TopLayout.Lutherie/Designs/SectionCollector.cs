@@ -44,7 +44,7 @@ internal sealed class SectionCollector(ReadingContext context)
             _problems.AddBrackets(section, isRepeated ? $"[[{name}]]" : $"[{name}]", header);
         }
 
-        if (Opened(section, header) is { } raw)
+        if (Opened(section, header, headerEnd: table.CloseBracket!.Span.End.Offset + 1) is { } raw)
         {
             AddAll(table.Items, name, raw);
         }
@@ -127,7 +127,7 @@ internal sealed class SectionCollector(ReadingContext context)
 
     private void AddInline(Section section, InlineTableSyntax table, SourcePlace place)
     {
-        if (Opened(section, place) is { } raw)
+        if (Opened(section, place, inline: table) is { } raw)
         {
             AddAll(table.Items.Select(i => i.KeyValue!), section.Key, raw);
         }
@@ -150,7 +150,7 @@ internal sealed class SectionCollector(ReadingContext context)
     }
 
     /// <summary>A new section, or the earlier one with a finding when there may be only one; null beyond the most there may be.</summary>
-    private RawSection? Opened(Section section, SourcePlace header, bool isDotted = false)
+    private RawSection? Opened(Section section, SourcePlace header, bool isDotted = false, InlineTableSyntax? inline = null, int headerEnd = 0)
     {
         var earlier = context.Sections.Where(s => s.Section == section).ToList();
         if (section.Presence == SectionPresence.Repeatable ? earlier.Count >= section.Most : earlier.Count == 1)
@@ -158,7 +158,7 @@ internal sealed class SectionCollector(ReadingContext context)
             return Repeated(section, header, earlier);
         }
 
-        var raw = new RawSection(section, header, isWritten: true) { IsDotted = isDotted };
+        var raw = new RawSection(section, header, isWritten: true) { IsDotted = isDotted, Inline = inline, HeaderEnd = headerEnd };
         context.Sections.Add(raw);
         return raw;
     }

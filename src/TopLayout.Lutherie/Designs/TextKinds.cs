@@ -3,19 +3,25 @@ using TopLayout.Lutherie.Findings;
 namespace TopLayout.Lutherie.Designs;
 
 /// <summary>Free text of one line.</summary>
-internal sealed class TextKind(int longest) : ValueKind<string>
+internal class TextKind(int longest) : ValueKind<string>
 {
     public override ParameterKind Kind => ParameterKind.Text;
 
     public override string AllowedText(LengthUnit unit) => $"one line of 1 to {ValueText.Number(longest, 0)} characters";
 
-    public override string Example(LengthUnit unit) => "...";
+    public override string Example(LengthUnit unit, BodyType? body) => "...";
 
     public override string Shown(string value, LengthUnit unit) => $"`{ValueText.Quotable(value)}`";
 
     public override string Written(string value, LengthUnit unit) => ValueText.Quoted(value);
 
     public override string Canonical(string value) => value;
+
+    public override bool TryParse(string canonical, out string value)
+    {
+        value = canonical;
+        return true;
+    }
 
     protected override bool IsLegal(string value) => Problem(value) is null;
 
@@ -56,13 +62,19 @@ internal sealed class WoodKind(Func<IEnumerable<string>> known, Parameter<string
 
     public override string AllowedText(LengthUnit unit) => "the key of a wood";
 
-    public override string Example(LengthUnit unit) => known().First();
+    public override string Example(LengthUnit unit, BodyType? body) => known().First();
 
     public override string Shown(string value, LengthUnit unit) => $"`{value}`";
 
     public override string Written(string value, LengthUnit unit) => ValueText.Quoted(value);
 
     public override string Canonical(string value) => value;
+
+    public override bool TryParse(string canonical, out string value)
+    {
+        value = canonical;
+        return true;
+    }
 
     // The wood table may not be ready while the parameters are made, so a default is not looked up here but by a test.
     protected override bool IsLegal(string value) => value.Length > 0;
@@ -74,7 +86,7 @@ internal sealed class WoodKind(Func<IEnumerable<string>> known, Parameter<string
             return false;
         }
 
-        var keys = known().Concat(context.TextsOf(definedBy)).ToList();
+        var keys = known().Concat(context.EntriesOf(definedBy).Select(ReadingContext.TextOf).OfType<string>()).ToList();
         if (keys.Contains(value, StringComparer.Ordinal))
         {
             return true;
@@ -104,7 +116,7 @@ internal static class WordReading
             return true;
         }
 
-        context.WrongType(parameter, entry, "text in quotes", parameter.ExampleLine(context.Shown));
+        context.WrongType(parameter, entry, "text in quotes", context.Example(parameter));
         return false;
     }
 }

@@ -83,8 +83,22 @@ public static partial class Rules
             name = "small parlour, second try"
         """);
 
+    /// <summary>A wood of the file's own under a key that is taken.</summary>
+    public static Rule WoodTaken { get; } = new("TL1012", "a wood's key is taken", """
+        A wood described in the design file has the key of a built-in wood, or of another wood in the file. Which one a part means could
+        not be told, and a reader of the plan would take it for the well-known one. Give it a key of its own and name that key where the
+        wood is used.
+            [[wood]]
+            key = "loft_spruce"
+            name = "spruce from the loft"
+            movement_radial = 0.0014
+            movement_tangential = 0.0026
+            modulus_along = 11
+            source = "two strips weighed and measured over a winter"
+        """);
+
     private static Rule[] Values =>
     [
-        Missing, OutOfRange, WrongType, UnreadableLength, UnknownWord, UnknownWood, GivenTwice, GivenNot, NotFinite, Unusual, UnusableText,
+        Missing, OutOfRange, WrongType, UnreadableLength, UnknownWord, UnknownWood, GivenTwice, GivenNot, NotFinite, Unusual, UnusableText, WoodTaken,
     ];
 }

@@ -9,6 +9,9 @@ public enum Provenance
     /// <summary>Computed from values that were found.</summary>
     Derived,
 
+    /// <summary>Given in the design file; the source is what the file says.</summary>
+    Described,
+
     /// <summary>The source is known but its number is from memory; check it before relying on it.</summary>
     Memory,
 

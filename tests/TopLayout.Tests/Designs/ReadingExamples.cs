@@ -86,6 +86,13 @@ internal static class ReadingExamples
             a.toml:1:8: error TL1011: `name` must be one line of 1 to 30 characters; it has 33
               hint: write a short text on one line
             """, "name = \"a name\"\n" + SampleTable.Least),
+        ("TL1012", SampleTable.Least + "[[wood]]\nkey = \"Maple\"\n[[wood]]\nkey = \"oak\"\n[[wood]]\nkey = \"oak\"\n", """
+            a.toml:4:7: error TL1012: the wood `Maple` is described here, and the built-in table already has it
+              hint: give it a key of its own, such as "my_Maple"
+            a.toml:8:7: error TL1012: the wood `oak` is described twice
+              also: a.toml:6:7
+              hint: give it a key of its own, such as "my_oak"
+            """, SampleTable.Least + "[[wood]]\nkey = \"my_maple\"\n[[wood]]\nkey = \"oak\"\n"),
     ];
 
     private static string Bars(int count) => string.Concat(Enumerable.Repeat("[[tone_bar]]\nlength = 60\n", count));

@@ -13,6 +13,8 @@ internal static class SampleTable
         QuarterSawn,
     }
 
+    private static readonly string[] Woods = ["sitka_spruce", "european_spruce", "maple"];
+
     public static readonly Section Scale = Section.Always("scale", "strings and frets");
     public static readonly Section Soundhole = Section.Always("soundhole", "the hole");
     public static readonly Section XBrace = Section.Always("x_brace", "the X");
@@ -22,7 +24,7 @@ internal static class SampleTable
     public static readonly Section Cutaway = Section.Optional("cutaway", "a cutaway");
     public static readonly Section Season = Section.Always("season", "humidities");
 
-    public static readonly Parameter<string> WoodKey = Parameter.Text(OwnWood, "key", "its key");
+    public static readonly Parameter<string> WoodKey = Parameter.NewWoodKey(OwnWood, "key", "its key", () => Woods);
     public static readonly Parameter<string> Name = Parameter.Text(Section.Root, "name", "name of the design", longest: 30, fallback: "unnamed");
     public static readonly Parameter<bool> IsLeftHanded =
         Parameter.Choice(Section.Root, "hand", "for which hand", false, ("right", false), ("left", true));
@@ -38,7 +40,7 @@ internal static class SampleTable
 
     public static readonly OptionalParameter<double> XTarget = Parameter.Length(XBrace, "target", "half spread at the bridge", possible: (10, 120)).Optional();
     public static readonly Parameter<string> XWood =
-        Parameter.WoodKey(XBrace, "wood", "wood of the X", () => ["sitka_spruce", "european_spruce", "maple"], WoodKey, "sitka_spruce");
+        Parameter.WoodKey(XBrace, "wood", "wood of the X", () => Woods, WoodKey, "sitka_spruce");
 
     public static readonly Parameter<double> FlatWidth = Parameter.Length(FlatBrace, "width", "width", possible: (2, 60), fallback: 20);
     public static readonly OptionalParameter<double> Depth = Parameter.Length(Cutaway, "depth", "depth", possible: (20, 100)).Optional();

@@ -16,6 +16,12 @@ public class MisfitTests
             "edge_angle root_width length"
         },
         {
+            "tapered-tongue", "length = 44", "length = 20",
+            "a tongue 50 mm wide and 20 mm long leaves no flank at 16°",
+            "make it 23 mm or longer, narrow its root, or make `root_hollow` smaller",
+            "edge_angle root_width length"
+        },
+        {
             "tapered-tongue", "width = 90 ", "width = 50 ",
             "at its root the tongue is 60.5 mm wide, hollows included, and the neck block's face only 50 mm",
             "narrow `root_width` of the tongue, or widen the neck block",

@@ -23,11 +23,13 @@ public static class FlatBrace
 
     /// <summary>Width along the top.</summary>
     public static readonly Parameter<double> Width = Parameter.Length(
-        Section, "width", "width along the top", possible: (5, 80), usual: (12, 32), fallback: 20);
+        Section, "width", "width along the top", possible: (5, 80), usual: (12, 32), fallback: 20, byBody: BodyValues.Of(steel: (20, 20, 32)));
 
     /// <summary>Thickness.</summary>
     public static readonly Parameter<double> Thickness = Parameter.Length(
-        Section, "thickness", "thickness", possible: (1, 10), usual: (1.5, 4), fallback: 3);
+        Section, "thickness", "thickness", possible: (1, 10), usual: (1.5, 4), fallback: 3,
+        byBody: BodyValues.Of(
+            steel: (3, 2.5, 4), classical: (2, 1.5, 2.5), tenorUkulele: (1.75, 1.5, 2), octaveMandolin: (2.5, 2, 3)));
 
     /// <summary>Centre from the neck edge.</summary>
     public static readonly OptionalParameter<double> FromNeckEdge = Parameter.Length(

@@ -35,11 +35,13 @@ public static class ToneBars
 
     /// <summary>Width.</summary>
     public static readonly Parameter<double> Width = Parameter.Length(
-        Section, "width", "width", possible: (2, 20), usual: (6, 7.5), fallback: 7);
+        Section, "width", "width", possible: (2, 20), usual: (6, 7.5), fallback: 7,
+        byBody: BodyValues.Of(steel: (7, 6, 7.5), octaveMandolin: (6.5, 6, 7)));
 
     /// <summary>Height.</summary>
     public static readonly Parameter<double> Height = Parameter.Length(
-        Section, "height", "height at the highest", possible: (2, 30), usual: (8, 14), fallback: 12);
+        Section, "height", "height at the highest", possible: (2, 30), usual: (8, 14), fallback: 12,
+        byBody: BodyValues.Of(steel: (12, 9, 14), octaveMandolin: (10, 8, 12)));
 
     /// <summary>All of them.</summary>
     public static IEnumerable<Parameter> All => [.. Stock.All, BehindPlate, Angle, Head, StopShort, Width, Height];

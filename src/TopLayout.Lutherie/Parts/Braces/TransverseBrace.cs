@@ -18,15 +18,21 @@ public static class TransverseBrace
 
     /// <summary>Centre line above the hole.</summary>
     public static readonly Parameter<double> AboveHole = Parameter.Length(
-        Section, "above_hole", "from the hole's edge to the brace's centre line", possible: (5, 150), usual: (10, 25), fallback: 22);
+        Section, "above_hole", "from the hole's edge to the brace's centre line", possible: (5, 150), usual: (10, 25), fallback: 22,
+        byBody: BodyValues.Of(
+            steel: (20, 14, 24), classical: (23, 15, 25), tenorUkulele: (14, 10, 18), octaveMandolin: (17, 12, 22)));
 
     /// <summary>Width.</summary>
     public static readonly Parameter<double> Width = Parameter.Length(
-        Section, "width", "width along the body", possible: (3, 30), usual: (5, 13), fallback: 10);
+        Section, "width", "width along the body", possible: (3, 30), usual: (5, 13), fallback: 10,
+        byBody: BodyValues.Of(
+            steel: (11, 10, 13), classical: (6, 5, 7), tenorUkulele: (7, 6, 8), octaveMandolin: (10, 9, 12)));
 
     /// <summary>Height.</summary>
     public static readonly Parameter<double> Height = Parameter.Length(
-        Section, "height", "height", possible: (3, 30), usual: (9, 20), fallback: 16);
+        Section, "height", "height", possible: (3, 30), usual: (9, 20), fallback: 16,
+        byBody: BodyValues.Of(
+            steel: (17, 15, 20), classical: (16, 14, 18), tenorUkulele: (10, 9, 12), octaveMandolin: (15, 13, 17)));
 
     /// <summary>All of them.</summary>
     public static IEnumerable<Parameter> All => [.. Stock.All, AboveHole, Width, Height];

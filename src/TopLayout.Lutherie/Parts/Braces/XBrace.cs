@@ -22,7 +22,8 @@ public static class XBrace
 
     /// <summary>Crossing below the hole.</summary>
     public static readonly OptionalParameter<double> BelowHole = Parameter.Length(
-        Section, "below_hole", "from the hole's edge to the crossing", possible: (5, 150), usual: (20, 50)).Optional();
+        Section, "below_hole", "from the hole's edge to the crossing", possible: (5, 150), usual: (20, 50),
+        byBody: BodyValues.Of(steel: (33, 25, 48), parlour: (40, 35, 50), octaveMandolin: (27, 20, 35))).Optional();
 
     /// <summary>Where the legs pass the bridge.</summary>
     public static readonly OptionalParameter<double> AtBridgeFront = Parameter.Length(
@@ -33,15 +34,18 @@ public static class XBrace
 
     /// <summary>Angle between the legs.</summary>
     public static readonly Parameter<Angle> Angle = Parameter.Angle(
-        Section, "angle", "angle between the legs, facing the tail", possible: (50, 150), usual: (84, 104), fallback: 97);
+        Section, "angle", "angle between the legs, facing the tail", possible: (50, 150), usual: (84, 104), fallback: 97,
+        byBody: BodyValues.Of(steel: (97, 90, 104), parlour: (91, 84, 95), octaveMandolin: (93, 85, 100)));
 
     /// <summary>Width.</summary>
     public static readonly Parameter<double> Width = Parameter.Length(
-        Section, "width", "width of a leg", possible: (3, 20), usual: (7, 9), fallback: 8);
+        Section, "width", "width of a leg", possible: (3, 20), usual: (7, 9), fallback: 8,
+        byBody: BodyValues.Of(steel: (8, 7, 9), octaveMandolin: (7.5, 7, 8)));
 
     /// <summary>Height.</summary>
     public static readonly Parameter<double> Height = Parameter.Length(
-        Section, "height", "height of a leg at the crossing", possible: (3, 30), usual: (12, 17), fallback: 15);
+        Section, "height", "height of a leg at the crossing", possible: (3, 30), usual: (12, 17), fallback: 15,
+        byBody: BodyValues.Of(steel: (15, 13, 17), octaveMandolin: (14, 12, 16)));
 
     /// <summary>All of them.</summary>
     public static IEnumerable<Parameter> All => [.. Stock.All, BelowHole, AtBridgeFront, Angle, Width, Height];

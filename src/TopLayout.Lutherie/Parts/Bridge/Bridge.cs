@@ -19,11 +19,15 @@ public static class Bridge
 
     /// <summary>Length across the top.</summary>
     public static readonly Parameter<double> Length = Parameter.Length(
-        Section, "length", "length across the top", possible: (30, 300), usual: (75, 185), fallback: 154);
+        Section, "length", "length across the top", possible: (30, 300), usual: (75, 185), fallback: 154,
+        byBody: BodyValues.Of(
+            steel: (154, 146, 160), classical: (184, 175, 190), tenorUkulele: (85, 75, 95), octaveMandolin: 110));
 
     /// <summary>Depth along the body.</summary>
     public static readonly Parameter<double> Depth = Parameter.Length(
-        Section, "depth", "front edge to rear edge", possible: (8, 80), usual: (20, 40), fallback: 34);
+        Section, "depth", "front edge to rear edge", possible: (8, 80), usual: (20, 40), fallback: 34,
+        byBody: BodyValues.Of(
+            steel: (34, 28, 40), classical: (29, 26, 32), tenorUkulele: (22, 20, 32), octaveMandolin: 28));
 
     /// <summary>Front edge to saddle.</summary>
     public static readonly Parameter<double> FrontToSaddle = Parameter.Length(
@@ -31,7 +35,8 @@ public static class Bridge
 
     /// <summary>Thickness.</summary>
     public static readonly Parameter<double> Thickness = Parameter.Length(
-        Section, "thickness", "thickness", possible: (2, 20), usual: (6, 10), fallback: 9);
+        Section, "thickness", "thickness", possible: (2, 20), usual: (6, 10), fallback: 9,
+        byBody: BodyValues.Of(classical: 8, tenorUkulele: 7, octaveMandolin: 8));
 
     /// <summary>All of them.</summary>
     public static IEnumerable<Parameter> All => [.. Stock.All, Length, Depth, FrontToSaddle, Thickness];

@@ -34,7 +34,10 @@ public static class BridgePlate
 
     /// <summary>Thickness.</summary>
     public static readonly Parameter<double> Thickness = Parameter.Length(
-        Section, "thickness", "thickness", possible: (0.8, 8), usual: (1.5, 3.2), fallback: 2.5);
+        Section, "thickness", "thickness", possible: (0.8, 8), usual: (1.5, 3.2), fallback: 2.5,
+        byBody: BodyValues.Of(
+            steel: (2.5, 2, 3.2), classical: (2, 0.8, 2.5), tenorUkulele: (1.75, 1.5, 2),
+            octaveMandolin: (2, 1.5, 2.5)));
 
     /// <summary>Length across the top.</summary>
     public static readonly OptionalParameter<double> Length = Parameter.Length(

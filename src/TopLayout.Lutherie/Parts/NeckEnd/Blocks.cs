@@ -9,11 +9,27 @@ public sealed class Block
 {
     /// <summary>The block at the neck.</summary>
     public static readonly Block Neck = new(
-        "neck_block", "neck block", "mahogany_true", width: (30, 200, 75, 100, 90), length: (10, 120, 25, 65, 45), towardsTail: -1);
+        "neck_block",
+        "neck block",
+        "mahogany_true",
+        width: (30, 200, 75, 100, 90, BodyValues.Of(steel: (90, 75, 100), classical: (90, 75, 100), tenorUkulele: (50, 40, 60))),
+        length: (10, 120, 25, 65, 45, BodyValues.Of(steel: (42, 40, 65), classical: (45, 40, 65), tenorUkulele: (25, 25, 40), octaveMandolin: 35)),
+        depth: BodyValues.Of(
+            parlour: (88, 80, 95), classical: (92, 85, 100), concert: (92, 85, 100), auditorium: (95, 85, 102),
+            squareShouldered: (103, 98, 108), jumbo: (103, 95, 110), tenorUkulele: (66, 60, 72), octaveMandolin: (70, 60, 80)),
+        towardsTail: -1);
 
     /// <summary>The block at the tail.</summary>
     public static readonly Block Tail = new(
-        "tail_block", "tail block", "mahogany_true", width: (20, 200, 35, 100, 80), length: (5, 80, 10, 25, 18), towardsTail: 1);
+        "tail_block",
+        "tail block",
+        "mahogany_true",
+        width: (20, 200, 35, 100, 80, BodyValues.Of(steel: (80, 70, 100), classical: (80, 70, 100), tenorUkulele: (45, 35, 55))),
+        length: (5, 80, 10, 25, 18, BodyValues.Of(steel: (18, 15, 25), classical: (18, 15, 25), tenorUkulele: (12, 10, 15))),
+        depth: BodyValues.Of(
+            parlour: (96, 88, 105), classical: (98, 90, 106), concert: (105, 98, 112), auditorium: (110, 100, 118),
+            squareShouldered: (120, 115, 126), jumbo: (120, 115, 128), tenorUkulele: (73, 66, 80), octaveMandolin: (82, 70, 95)),
+        towardsTail: 1);
 
     private readonly int _towardsTail;
 
@@ -21,8 +37,9 @@ public sealed class Block
         string key,
         string name,
         string wood,
-        (double Low, double High, double UsualLow, double UsualHigh, double Fallback) width,
-        (double Low, double High, double UsualLow, double UsualHigh, double Fallback) length,
+        (double Low, double High, double UsualLow, double UsualHigh, double Fallback, BodyValues ByBody) width,
+        (double Low, double High, double UsualLow, double UsualHigh, double Fallback, BodyValues ByBody) length,
+        BodyValues depth,
         int towardsTail)
     {
         (Name, _towardsTail) = (name, towardsTail);
@@ -30,10 +47,10 @@ public sealed class Block
         Stock = new Stock(Section, wood, Sawing.Unknown);
         Grain = Stock.GrainParameter(Section, GrainChoice.Upright);
         Width = Parameter.Length(
-            Section, "width", "width across the body", (width.Low, width.High), (width.UsualLow, width.UsualHigh), width.Fallback);
+            Section, "width", "width across the body", (width.Low, width.High), (width.UsualLow, width.UsualHigh), width.Fallback, width.ByBody);
         Length = Parameter.Length(
-            Section, "length", "from the inside of the sides along the body", (length.Low, length.High), (length.UsualLow, length.UsualHigh), length.Fallback);
-        Depth = Parameter.Length(Section, "depth", "depth through the rim", possible: (15, 150), usual: (60, 126), fallback: 95);
+            Section, "length", "from the inside of the sides along the body", (length.Low, length.High), (length.UsualLow, length.UsualHigh), length.Fallback, length.ByBody);
+        Depth = Parameter.Length(Section, "depth", "depth through the rim", possible: (15, 150), usual: (60, 126), fallback: 95, byBody: depth);
     }
 
     /// <summary>The member's name.</summary>

@@ -18,11 +18,13 @@ public static class Fretboard
 
     /// <summary>Width at the nut.</summary>
     public static readonly Parameter<double> NutWidth = Parameter.Length(
-        Section, "nut_width", "width at the nut", possible: (20, 80), usual: (30, 53), fallback: 44);
+        Section, "nut_width", "width at the nut", possible: (20, 80), usual: (30, 53), fallback: 44,
+        byBody: BodyValues.Of(classical: 52, tenorUkulele: 36, octaveMandolin: 34));
 
     /// <summary>Width at the join.</summary>
     public static readonly Parameter<double> JoinWidth = Parameter.Length(
-        Section, "join_width", "width at the neck edge", possible: (25, 90), usual: (40, 64), fallback: 56);
+        Section, "join_width", "width at the neck edge", possible: (25, 90), usual: (40, 64), fallback: 56,
+        byBody: BodyValues.Of(classical: 62, tenorUkulele: 46, octaveMandolin: 46));
 
     /// <summary>Board past the last fret.</summary>
     public static readonly Parameter<double> PastLastFret = Parameter.Length(

@@ -30,11 +30,13 @@ public static class Tongue
 
     /// <summary>Width at the root.</summary>
     public static readonly Parameter<double> RootWidth = Parameter.Length(
-        Section, "root_width", "width where the sides meet the block's face, the hollows left out", possible: (8, 160), usual: (30, 90), fallback: 50);
+        Section, "root_width", "width where the sides meet the block's face, the hollows left out", possible: (8, 160), usual: (30, 90), fallback: 50,
+        byBody: BodyValues.Of(steel: 36, tenorUkulele: 30, octaveMandolin: 30));
 
     /// <summary>Length from the block's face.</summary>
     public static readonly Parameter<double> Length = Parameter.Length(
-        Section, "length", "from the block's face to the tip", possible: (5, 200), usual: (15, 80), fallback: 40);
+        Section, "length", "from the block's face to the tip", possible: (5, 200), usual: (15, 80), fallback: 40,
+        byBody: BodyValues.Of(steel: 18, classical: 36, tenorUkulele: 16, octaveMandolin: 16));
 
     /// <summary>Least angle of any edge to the centre line.</summary>
     public static readonly Parameter<Angle> EdgeAngle = Parameter.Angle(
@@ -42,7 +44,8 @@ public static class Tongue
 
     /// <summary>Hollow at the root.</summary>
     public static readonly Parameter<double> RootHollow = Parameter.Length(
-        Section, "root_hollow", "radius of the hollow at each side of a tapered tongue's root", possible: (0, 40), usual: (3, 12), fallback: 6);
+        Section, "root_hollow", "radius of the hollow at each side of a tapered tongue's root", possible: (0, 40), usual: (3, 12), fallback: 6,
+        byBody: BodyValues.Of(tenorUkulele: 4));
 
     /// <summary>Thickness.</summary>
     public static readonly Parameter<double> Thickness = Parameter.Length(
@@ -50,7 +53,7 @@ public static class Tongue
 
     /// <summary>Wood, when it is not the block's.</summary>
     public static readonly OptionalParameter<string> Wood = Parameter.WoodKey(
-        Section, "wood", "wood, a key of the wood table; the block's when left out", () => WoodTable.Keys).Optional();
+        Section, "wood", "wood, a key of the wood table or of a [[wood]] in this file; the block's when left out", () => WoodTable.Keys, OwnWood.Key).Optional();
 
     /// <summary>How the grain lies.</summary>
     public static readonly Parameter<GrainChoice> Grain = Stock.GrainParameter(Section, GrainChoice.Along);
@@ -89,11 +92,10 @@ public static class Tongue
 
         if (isTapered && !recipe.HasFlank)
         {
-            var largest = recipe.LargestFlank(2);
             bench.Misfit(
                 Name,
                 $"a tongue {Say.Mm(2 * recipe.RootHalf)} wide and {Say.Mm(recipe.Length)} long leaves no flank at {Say.Degrees(recipe.Flank)}",
-                $"shorten it, widen its root, or set `edge_angle` to {Say.Degrees(Angle.FromDegrees(Math.Max(1, Math.Floor(largest.Degrees))))} or less",
+                CureOf(recipe),
                 design[EdgeAngle].Place,
                 design[RootWidth].Place,
                 design[Length].Place);
@@ -103,10 +105,22 @@ public static class Tongue
         bench.Add(Member(design, isTapered ? recipe.Build(face) : TongueRecipe.Straight(recipe.RootHalf, recipe.Length, face), isTapered));
     }
 
+    // Too long, the flanks meet before the tip; too short, the tip runs into the hollows.
+    private static string CureOf(TongueRecipe recipe)
+    {
+        if (recipe.Length < recipe.LeastLength)
+        {
+            return $"make it {Say.Mm(Math.Ceiling(recipe.LeastLength))} or longer, narrow its root, or make `root_hollow` smaller";
+        }
+
+        var largest = Angle.FromDegrees(Math.Max(1, Math.Floor(recipe.LargestFlank(2).Degrees)));
+        return $"shorten it, widen its root, or set `edge_angle` to {Say.Degrees(largest)} or less";
+    }
+
     private static Member Member(Design design, Region footprint, bool isTapered)
     {
         var section = design.In(Section);
-        var wood = section.Find(Wood)?.Value ?? design[Block.Neck.Stock.Wood].Value;
+        var wood = section.Find(Wood) ?? design[Block.Neck.Stock.Wood];
         var (lie, grain) = Stock.Lying(section.Get(Grain).Value);
         ReadOnlySpan<SourcePlace> first = isTapered ? [section[EdgeAngle].Place] : [section.Get(Shape).Place];
         return new Member
@@ -116,7 +130,7 @@ public static class Tongue
             Face = TopFace.Inside,
             Footprint = footprint,
             ThicknessMm = section[Thickness].Value,
-            Material = new Material(WoodTable.Find(wood)!, lie, section.Get(Sawing).Value),
+            Material = new Material(new WoodShelf(design)[wood], lie, section.Get(Sawing).Value),
             Grain = grain,
             UngluedEdges = [TongueRecipe.Root],
             JoinedWith = [Block.Neck.Name],

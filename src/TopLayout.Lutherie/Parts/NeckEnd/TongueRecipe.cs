@@ -35,8 +35,10 @@ public sealed record TongueRecipe(double RootHalf, double Length, Angle Flank, d
     public double FaceHalf => RootHalf + (Fillet * (1 - Trig.Sin(Flank)) / Trig.Cos(Flank));
 
     /// <summary>True when a straight piece of flank is left between fillet and tip.</summary>
-    public bool HasFlank => TipRadius > Tolerances.ShortestMm
-        && (Length * (1 + Trig.Sin(Flank))) >= (RootHalf * Trig.Cos(Flank)) + (Fillet * (1 - Trig.Sin(Flank)));
+    public bool HasFlank => TipRadius > Tolerances.ShortestMm && Length >= LeastLength;
+
+    /// <summary>The length at which fillet and tip meet and no flank is left: (b cos θ + f (1 − sin θ))/(1 + sin θ), f the fillet, mm.</summary>
+    public double LeastLength => ((RootHalf * Trig.Cos(Flank)) + (Fillet * (1 - Trig.Sin(Flank)))) / (1 + Trig.Sin(Flank));
 
     /// <summary>The largest flank angle that leaves a tip of the given radius: acos(ρ/M) − δ, M = hypot(b, L − ρ), δ = atan2(L − ρ, b).</summary>
     public Angle LargestFlank(double tipRadius)

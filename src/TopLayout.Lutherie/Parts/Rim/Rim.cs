@@ -16,15 +16,18 @@ public static class Rim
 
     /// <summary>Thickness of the sides.</summary>
     public static readonly Parameter<double> SideThickness = Parameter.Length(
-        Sides, "thickness", "thickness of the sides", possible: (1, 6), usual: (1.5, 2.5), fallback: 2.1);
+        Sides, "thickness", "thickness of the sides", possible: (1, 6), usual: (1.5, 2.5), fallback: 2.1,
+        byBody: BodyValues.Of(steel: (2.1, 1.8, 2.5), classical: (2, 1.8, 2.5), tenorUkulele: (1.8, 1.5, 2)));
 
     /// <summary>Width of the lining.</summary>
     public static readonly Parameter<double> LiningWidth = Parameter.Length(
-        Lining, "width", "width of the lining on the glued edge", possible: (1.5, 15), usual: (2, 8), fallback: 6.5);
+        Lining, "width", "width of the lining on the glued edge", possible: (1.5, 15), usual: (2, 8), fallback: 6.5,
+        byBody: BodyValues.Of(steel: (6.5, 5, 8), classical: (6, 5, 8), tenorUkulele: (5, 2, 6)));
 
     /// <summary>Height of the lining.</summary>
     public static readonly Parameter<double> LiningHeight = Parameter.Length(
-        Lining, "height", "height of the lining down the side", possible: (4, 30), usual: (8, 19), fallback: 16);
+        Lining, "height", "height of the lining down the side", possible: (4, 30), usual: (8, 19), fallback: 16,
+        byBody: BodyValues.Of(steel: (16, 12, 19), classical: (16, 12, 19), tenorUkulele: (10, 8, 12)));
 
     /// <summary>Wood and sawing of the lining.</summary>
     public static readonly Stock LiningStock = new(Lining, "american_basswood", Sawing.Unknown);

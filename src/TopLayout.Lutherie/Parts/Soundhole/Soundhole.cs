@@ -12,15 +12,23 @@ public static class Soundhole
 
     /// <summary>Diameter.</summary>
     public static readonly Parameter<double> Diameter = Parameter.Length(
-        Section, "diameter", "diameter", possible: (15, 200), usual: (55, 106), fallback: 100);
+        Section, "diameter", "diameter", possible: (15, 200), usual: (55, 106), fallback: 100,
+        byBody: BodyValues.Of(
+            parlour: (92, 85, 96), classical: (86, 82, 90), concert: (96, 90, 100), auditorium: (100, 96, 104),
+            squareShouldered: (101, 98, 104), jumbo: (102, 100, 106), tenorUkulele: (60, 55, 66),
+            octaveMandolin: (90, 80, 102)));
 
     /// <summary>Gap behind the fretboard's end.</summary>
     public static readonly OptionalParameter<double> Gap = Parameter.Length(
-        Section, "behind_fretboard", "from the fretboard's end to the hole's edge", possible: (-40, 120), usual: (0, 8)).Optional();
+        Section, "behind_fretboard", "from the fretboard's end to the hole's edge", possible: (-40, 120), usual: (0, 8),
+        byBody: BodyValues.Of(steel: (5, 3, 8), classical: (0, -6, 2), tenorUkulele: (10, 5, 20))).Optional();
 
     /// <summary>Centre from the neck edge.</summary>
     public static readonly OptionalParameter<double> FromNeckEdge = Parameter.Length(
-        Section, "from_neck_edge", "from the neck edge to the hole's centre", possible: (40, 400), usual: (80, 160)).Optional();
+        Section, "from_neck_edge", "from the neck edge to the hole's centre", possible: (40, 400), usual: (80, 160),
+        byBody: BodyValues.Of(
+            parlour: (138, 155), classical: (145, 158), concert: (135, 150), auditorium: (142, 155),
+            squareShouldered: (142, 152), jumbo: (144, 156), tenorUkulele: (80, 95), octaveMandolin: (110, 130))).Optional();
 
     /// <summary>The two ways to place it.</summary>
     public static readonly ExactlyOneOf Position = ExactlyOneOf.Defaulted(Gap, 5, FromNeckEdge);

@@ -27,5 +27,5 @@ public static class Identity
         Section.Root, "handed", "right or left: a left-handed top is drawn mirrored", Hand.Right, ("right", Hand.Right), ("left", Hand.Left));
 
     /// <summary>All of them.</summary>
-    public static IEnumerable<Parameter> All => [Name, Revision, Handed];
+    public static IEnumerable<Parameter> All => [Name, Body.Type, Revision, Handed];
 }

@@ -15,7 +15,11 @@ public static class Plate
 
     /// <summary>Thickness under the braces.</summary>
     public static readonly Parameter<double> Thickness = Parameter.Length(
-        Section, "thickness", "final thickness", possible: (1, 8), usual: (1.6, 3.3), fallback: 2.8);
+        Section, "thickness", "final thickness", possible: (1, 8), usual: (1.6, 3.3), fallback: 2.8,
+        byBody: BodyValues.Of(
+            parlour: (2.6, 2.4, 2.8), classical: (2.3, 2, 2.5), concert: (2.7, 2.6, 2.9), auditorium: (2.8, 2.6, 3),
+            squareShouldered: (2.9, 2.7, 3.1), jumbo: (3, 2.8, 3.2), tenorUkulele: (1.9, 1.6, 2.2),
+            octaveMandolin: (2.9, 2.6, 3.3)));
 
     /// <summary>Lean of the bass half's grain.</summary>
     public static readonly Parameter<Angle> SkewBass = Parameter.Angle(
@@ -30,5 +34,5 @@ public static class Plate
 
     /// <summary>The plate as read.</summary>
     public static TopPlate Read(Design design) => new(
-        WoodTable.Find(design[Stock.Wood].Value)!, design[Thickness].Value, design.Get(Stock.Sawing).Value);
+        new WoodShelf(design)[design[Stock.Wood]], design[Thickness].Value, design.Get(Stock.Sawing).Value);
 }

@@ -23,7 +23,7 @@ public sealed class Stock
     /// <summary>Wood and sawing of a part whose grain its shape decides.</summary>
     public Stock(Section section, string wood, Sawing sawing)
     {
-        Wood = Parameter.WoodKey(section, "wood", "wood, a key of the wood table", () => WoodTable.Keys, fallback: wood);
+        Wood = Parameter.WoodKey(section, "wood", "wood, a key of the wood table or of a [[wood]] in this file", () => WoodTable.Keys, OwnWood.Key, wood);
         Sawing = SawingParameter(section, sawing);
         All = [Wood, Sawing];
     }
@@ -59,7 +59,7 @@ public sealed class Stock
 
     /// <summary>The material as read.</summary>
     public Material Read(DesignSection section, GrainLie lie = GrainLie.InPlane) =>
-        new(WoodTable.Find(section[Wood].Value)!, lie, section.Get(Sawing).Value);
+        new(new WoodShelf(section.Design)[section[Wood]], lie, section.Get(Sawing).Value);
 
     /// <summary>The lie and direction that a choice of grain stands for.</summary>
     public static (GrainLie Lie, Angle Grain) Lying(GrainChoice choice) => choice switch

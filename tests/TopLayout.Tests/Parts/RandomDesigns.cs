@@ -1,0 +1,121 @@
+using System.Globalization;
+using System.Text;
+using TopLayout.Lutherie.Designs;
+using TopLayout.Lutherie.Parts;
+using TopLayout.Lutherie.Woods;
+
+namespace TopLayout.Tests.Parts;
+
+/// <summary>Design texts drawn from the ranges of the table of parameters: the same for the same seed on every machine.</summary>
+internal sealed class RandomDesigns(int seed, bool usual)
+{
+    // Shares of the keys that are written: with nearly all of them few designs are free of contradictions.
+    private static readonly double[] Densities = [0.05, 0.2, 0.5, 0.9];
+
+    // A top has a few kinds of bracing, not all: these are drawn one time in eight.
+    private static readonly Section[] Seldom =
+    [
+        LadderBars.Section, SoundholeBraces.Section, FingerBraces.Section, Fan.Section, ClosingBars.Section, FreeBars.Section,
+        HoleReinforcement.Section, Cleats.Section,
+    ];
+
+    private readonly Random _random = new(seed);
+    private readonly string[] _woods = [.. WoodTable.Keys];
+
+    /// <summary>The next design's text. Usual ranges are those of its kind of body; a key without one is left to its default.</summary>
+    public string Next()
+    {
+        var body = _random.Next(9) is var drawn and < 8 ? (BodyType)drawn : (BodyType?)null;
+        var density = Densities[_random.Next(Densities.Length)];
+        var text = new StringBuilder("name = \"drawn\"\nunits = \"mm\"\n");
+        if (body is { } type)
+        {
+            text.Append(CultureInfo.InvariantCulture, $"body = \"{Body.Word(type)}\"\n");
+        }
+
+        var left = LeftOut();
+        foreach (var section in Parameters.Table.Sections.Where(s => !s.IsRoot && s != OwnWood.Section && !left.Contains(s)))
+        {
+            for (var n = Count(section); n > 0; n--)
+            {
+                text.Append(section.Header).Append('\n');
+                Fill(section, body, density, text);
+            }
+        }
+
+        return text.ToString();
+    }
+
+    // Half of the designs have their body's outline, most have no part without the one it hangs on: else few would get past either.
+    private HashSet<Section> LeftOut()
+    {
+        var left = new HashSet<Section>();
+        if (_random.Next(2) == 0)
+        {
+            left.Add(Outline.Section);
+        }
+
+        if (_random.Next(3) == 0)
+        {
+            left.UnionWith([XBrace.Section, BridgePlate.Section, ToneBars.Section]);
+        }
+
+        if (_random.Next(3) == 0)
+        {
+            left.UnionWith([TransverseBrace.Section, FlatBrace.Section]);
+        }
+
+        return left;
+    }
+
+    private Parameter OneOf(ExactlyOneOf group) => group.Members[_random.Next(group.Members.Length)];
+
+    private int Count(Section section) => section.Presence switch
+    {
+        _ when Seldom.Contains(section) => _random.Next(8) == 0 ? 1 : 0,
+        SectionPresence.Always => 1,
+        SectionPresence.Optional => _random.Next(8) == 0 ? 0 : 1,
+        _ => _random.Next(3),
+    };
+
+    private void Fill(Section section, BodyType? body, double density, StringBuilder text)
+    {
+        var groups = Parameters.Table.Groups.Where(g => g.Section == section).Select(g => (Group: g, Kept: OneOf(g))).ToList();
+        var left = groups.SelectMany(g => g.Group.Members.Where(m => m != g.Kept)).ToHashSet();
+        var needed = groups.Where(g => !g.Group.HasDefault).Select(g => g.Kept).ToHashSet();
+        foreach (var parameter in Parameters.Table.Of(section).Where(p => !left.Contains(p)))
+        {
+            var isNeeded = parameter.Need == ParameterNeed.Required || needed.Contains(parameter);
+            if ((isNeeded || _random.NextDouble() < density) && Value(parameter, body, isNeeded) is { } value)
+            {
+                text.Append(CultureInfo.InvariantCulture, $"{parameter.Key} = {value}\n");
+            }
+        }
+    }
+
+    // Where practice sets no range, a key that must be written is drawn from the possible one.
+    private string? Value(Parameter parameter, BodyType? body, bool isNeeded) => parameter.Kind switch
+    {
+        ParameterKind.Choice => Quoted([.. parameter.Words]),
+        ParameterKind.Wood => Quoted(_woods),
+        ParameterKind.Text => null,
+        _ => (usual ? parameter.UsualFor(body) ?? (isNeeded ? parameter.Possible : null) : parameter.Possible) is { } range
+            ? Number(parameter, range)
+            : null,
+    };
+
+    private string Quoted(string[] words) => $"\"{words[_random.Next(words.Length)]}\"";
+
+    private string Number(Parameter parameter, (double Low, double High) range)
+    {
+        var value = _random.Next(10) switch
+        {
+            0 => range.Low,
+            1 => range.High,
+            _ => range.Low + ((range.High - range.Low) * _random.NextDouble()),
+        };
+        return parameter.Kind == ParameterKind.Count
+            ? ((int)Math.Round(value)).ToString(CultureInfo.InvariantCulture)
+            : Math.Clamp(Math.Round(value, 4), range.Low, range.High).ToString("0.0###", CultureInfo.InvariantCulture);
+    }
+}
