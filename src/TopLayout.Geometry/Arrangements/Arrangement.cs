@@ -43,8 +43,8 @@ internal sealed class Arrangement
 
     public Curve[] Curves { get; }
 
-    /// <summary>The half-edges along which strands of weight 0 run, in the order and sense of travel.</summary>
-    public IReadOnlyList<int> Trail { get; }
+    /// <summary>The half-edges along which strands of weight 0 run, each with its strand, in the order and sense of travel.</summary>
+    public IReadOnlyList<(int Half, int Strand)> Trail { get; }
 
     public int NodeCount => _nodes.Count;
 

@@ -34,6 +34,8 @@ internal sealed class Noder
                     Weight = s.Weight,
                     With = i,
                     Against = -1,
+                    NameWith = i,
+                    NameAgainst = -1,
                     IsPath = s.Weight == 0,
                 });
             }
