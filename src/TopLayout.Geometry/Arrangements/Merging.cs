@@ -13,11 +13,11 @@ internal static class Merging
         var trail = new List<(int Half, int Strand)>();
         foreach (var part in parts)
         {
-            var f = part.From < part.To ? part : Turned(part);
-            var found = firsts.TryGetValue((f.From, f.To), out var first) ? first : -1;
-            var last = found;
-            var most = 4 * touchMm / nodes[f.From].DistanceTo(nodes[f.To]);
-            while (found >= 0 && Math.Abs(merged[found].Bulge - f.Bulge) > most)
+            var key = part.From < part.To ? (part.From, part.To) : (part.To, part.From);
+            var first = firsts.TryGetValue(key, out var any) ? any : -1;
+            var found = first;
+            var most = 4 * touchMm / part.Curve.ChordLength;
+            while (found >= 0 && Math.Abs(Bulge(merged[found], part.From) - part.Curve.Bulge) > most)
             {
                 found = nexts[found];
             }
@@ -25,29 +25,31 @@ internal static class Merging
             if (found < 0)
             {
                 found = merged.Count;
-                merged.Add(f);
-                nexts.Add(last);
-                firsts[(f.From, f.To)] = found;
+                merged.Add(part);
+                nexts.Add(first);
+                firsts[key] = found;
             }
             else
             {
-                merged[found] = Joined(merged[found], f, strands);
+                merged[found] = Joined(merged[found], merged[found].From == part.From ? part : Turned(part), strands);
             }
 
             if (part.IsPath)
             {
-                trail.Add(((2 * found) + (part.From < part.To ? 0 : 1), part.With));
+                trail.Add(((2 * found) + (merged[found].From == part.From ? 0 : 1), part.With));
             }
         }
 
         return WithoutIdle(merged, trail);
     }
 
+    private static double Bulge(Fragment f, int from) => f.From == from ? f.Curve.Bulge : -f.Curve.Bulge;
+
+    // Its curve, which the fragment it joins has already, stays.
     private static Fragment Turned(Fragment f) => f with
     {
         From = f.To,
         To = f.From,
-        Bulge = -f.Bulge,
         Weight = -f.Weight,
         With = f.Against,
         Against = f.With,

@@ -24,7 +24,7 @@ internal sealed class Nearness
         _grid.Within(new Box2(p, p).Grown(_reach), _found);
         foreach (var i in _found)
         {
-            ref readonly var c = ref _curves[i];
+            var c = _curves[i];
             if ((_endCounts[i] && c.End.DistanceTo(p) < _reach) || (Math.Abs(c.LeftDistance(p)) < _reach && IsAcross(c, p)))
             {
                 return true;
@@ -35,7 +35,7 @@ internal sealed class Nearness
     }
 
     // A foot at an end does not tell: points straight across a flat end have it there.
-    private static bool IsAcross(in Curve c, Point2 p)
+    private static bool IsAcross(Curve c, Point2 p)
     {
         if (!c.HasFoot(p))
         {
@@ -52,7 +52,7 @@ internal sealed class Nearness
         private readonly List<Curve> _curves = [];
         private readonly List<bool> _endCounts = [];
 
-        public void Add(in Curve curve, bool endCounts)
+        public void Add(Curve curve, bool endCounts)
         {
             _curves.Add(curve);
             _endCounts.Add(endCounts);

@@ -18,7 +18,7 @@ internal static class Outlines
         [.. Grouped([.. loops.Select(Pieces)]).Select(g => new Region(g.Select(Canonical)))];
 
     private static List<Piece> Pieces(Contour loop) =>
-        [.. loop.Segments.Select((s, i) => new Piece(Curve.Of(s), Curve.Of(s), i, s.Label))];
+        [.. loop.Segments.Select((s, i) => Piece.Of(s, i))];
 
     private static List<List<Piece>> Loops(Arrangement arrangement, Func<int, bool> isInside) =>
         [.. LoopWalk.Of(arrangement, isInside).Select(loop => Joining.Joined([.. loop.Select(half => PieceOf(arrangement, half))]))];
@@ -29,22 +29,19 @@ internal static class Outlines
         var (own, other, name, otherName) = (half & 1) == 0
             ? (f.With, f.Against, f.NameWith, f.NameAgainst)
             : (f.Against, f.With, f.NameAgainst, f.NameWith);
-        var carrier = own >= 0 ? arrangement.Strands[own].Segment : arrangement.Strands[other].Segment.Reversed();
+        var carrier = own >= 0 ? arrangement.Carriers[own] : arrangement.Carriers[other].Reversed();
         var label = arrangement.Strands[name >= 0 ? name : otherName].Segment.Label;
-        return new Piece(ShapeOf(arrangement, half), Curve.Of(carrier), own >= 0 ? own : other, label);
+        return new Piece(ShapeOf(arrangement, half), carrier, own >= 0 ? own : other, label);
     }
 
     /// <summary>The piece along a half-edge that belongs to a certain strand, which runs the same way.</summary>
-    public static Piece PieceOf(Arrangement arrangement, int half, int strand)
-    {
-        var segment = arrangement.Strands[strand].Segment;
-        return new Piece(ShapeOf(arrangement, half), Curve.Of(segment), strand, segment.Label);
-    }
+    public static Piece PieceOf(Arrangement arrangement, int half, int strand) =>
+        new Piece(ShapeOf(arrangement, half), arrangement.Carriers[strand], strand, arrangement.Strands[strand].Segment.Label);
 
     private static Curve ShapeOf(Arrangement arrangement, int half)
     {
         var along = arrangement.Curves[half >> 1];
-        return (half & 1) == 0 ? along : new Curve(along.End, along.Start, -along.Bulge);
+        return (half & 1) == 0 ? along : along.Reversed();
     }
 
     // Taking out a short edge moves its neighbours, which may then meet others: the loops are arranged anew until nothing moves.

@@ -37,7 +37,7 @@ internal sealed class RawOffset(double rightMm, Corner corner)
         return Outlines.Region(arrangement, winding => winding >= 1);
     }
 
-    private void Join(in Curve curve, in Curve next, Point2 from, BandEnd? end, string label)
+    private void Join(Curve curve, Curve next, Point2 from, BandEnd? end, string label)
     {
         var to = next.Start - (next.StartTangent.Left * rightMm);
         var (t, u) = (curve.EndTangent, next.StartTangent);
@@ -68,7 +68,7 @@ internal sealed class RawOffset(double rightMm, Corner corner)
 
     // Two curves that turn back on each other are told apart by the side on which the shorter lies, as round a node; one that runs back
     // on itself turns left.
-    private static bool TurnsLeft(in Curve curve, in Curve next)
+    private static bool TurnsLeft(Curve curve, Curve next)
     {
         var cross = curve.EndTangent.Cross(next.StartTangent);
         return curve.EndTangent.Dot(next.StartTangent) < 0 && Math.Abs(cross) <= Tolerances.AlikeRadians

@@ -12,7 +12,8 @@ internal struct Fragment
     /// <summary>Nodes at its ends.</summary>
     public int From, To;
 
-    public double Bulge;
+    /// <summary>Its shape, from the one node to the other.</summary>
+    public Curve Curve;
 
     /// <summary>Winding number to the left less that to the right.</summary>
     public int Weight;
