@@ -67,7 +67,7 @@ public static class RegionValidity
         return null;
     }
 
-    private static RegionFault? Meeting(in Curve a, in Curve b)
+    private static RegionFault? Meeting(Curve a, Curve b)
     {
         var met = new List<Point2>();
         foreach (var (end, other) in (ReadOnlySpan<(Point2, Curve)>)[(a.Start, b), (a.End, b), (b.Start, a), (b.End, a)])
@@ -107,7 +107,7 @@ public static class RegionValidity
         return null;
     }
 
-    private static bool IsOnBoth(in Curve a, in Curve b, Point2 p) =>
+    private static bool IsOnBoth(Curve a, Curve b, Point2 p) =>
         Math.Abs(a.LeftDistance(p)) <= Tolerances.TouchMm && Math.Abs(b.LeftDistance(p)) <= Tolerances.TouchMm;
 
     private static RegionFault? FirstWrongSide(Region region, Curve[] curves)
@@ -130,7 +130,7 @@ public static class RegionValidity
         return null;
     }
 
-    private static bool IsRightAt(LeftwardRays rays, in Curve edge)
+    private static bool IsRightAt(LeftwardRays rays, Curve edge)
     {
         var left = edge.Along.Left * Tolerances.TouchMm;
         return rays.Winding(edge.Middle + left, _ => 1) == 1 && rays.Winding(edge.Middle - left, _ => 1) == 0;

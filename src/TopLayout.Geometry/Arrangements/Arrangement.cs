@@ -24,14 +24,9 @@ internal sealed class Arrangement
     private Arrangement(IReadOnlyList<Strand> strands, double touchMm)
     {
         Strands = strands;
-        (_nodes, var parts) = Noder.Cut(strands, touchMm);
+        (_nodes, var parts, Carriers) = Noder.Cut(strands, touchMm);
         (Fragments, Trail) = Merging.Coincident(_nodes, parts, strands, touchMm);
-        Curves = new Curve[Fragments.Length];
-        for (var f = 0; f < Curves.Length; f++)
-        {
-            Curves[f] = new Curve(_nodes[Fragments[f].From], _nodes[Fragments[f].To], Fragments[f].Bulge);
-        }
-
+        Curves = [.. Fragments.Select(f => f.Curve)];
         _rotation = new Rotation(Fragments, Curves, _nodes.Count);
         (_cycleOf, var cycles) = Cycles();
         (_windings, IsConsistent) = Windings.Of(this, _cycleOf, cycles);
@@ -43,8 +38,11 @@ internal sealed class Arrangement
 
     public Curve[] Curves { get; }
 
-    /// <summary>The half-edges along which strands of weight 0 run, in the order and sense of travel.</summary>
-    public IReadOnlyList<int> Trail { get; }
+    /// <summary>The line or circle of each strand.</summary>
+    public Curve[] Carriers { get; }
+
+    /// <summary>The half-edges along which strands of weight 0 run, each with its strand, in the order and sense of travel.</summary>
+    public IReadOnlyList<(int Half, int Strand)> Trail { get; }
 
     public int NodeCount => _nodes.Count;
 

@@ -9,7 +9,7 @@ internal readonly record struct Crossings(int Count, Point2 First, Point2 Second
     /// Where the carriers of two curves cross, in closed form. Where they miss or overlap by no more than <paramref name="touch"/>
     /// they meet in one point, midway on the common normal. Carriers that coincide meet nowhere: ends decide there.
     /// </summary>
-    public static Crossings Of(in Curve a, in Curve b, double touch) => (a.IsArc, b.IsArc) switch
+    public static Crossings Of(Curve a, Curve b, double touch) => (a.IsArc, b.IsArc) switch
     {
         (false, false) => LineLine(a, b),
         (false, true) => LineCircle(a, b, touch),
@@ -17,7 +17,7 @@ internal readonly record struct Crossings(int Count, Point2 First, Point2 Second
         (true, true) => CircleCircle(a, b, touch),
     };
 
-    private static Crossings LineLine(in Curve a, in Curve b)
+    private static Crossings LineLine(Curve a, Curve b)
     {
         var cross = a.Along.Cross(b.Along);
         return Math.Abs(cross) <= Tolerances.ParallelRadians
@@ -25,7 +25,7 @@ internal readonly record struct Crossings(int Count, Point2 First, Point2 Second
             : One(a.Start + (a.Along * ((b.Start - a.Start).Cross(b.Along) / cross)));
     }
 
-    private static Crossings LineCircle(in Curve line, in Curve arc, double touch)
+    private static Crossings LineCircle(Curve line, Curve arc, double touch)
     {
         var left = line.LeftDistance(arc.Center);
         var foot = arc.Center - (line.Along.Left * left);
@@ -38,7 +38,7 @@ internal readonly record struct Crossings(int Count, Point2 First, Point2 Second
         return gap > 0 ? None : Two(foot, line.Along * Math.Sqrt(-gap * (arc.Radius + Math.Abs(left))));
     }
 
-    private static Crossings CircleCircle(in Curve a, in Curve b, double touch)
+    private static Crossings CircleCircle(Curve a, Curve b, double touch)
     {
         var d = a.Center.DistanceTo(b.Center);
         if (d + Math.Abs(a.Radius - b.Radius) <= touch || d == 0)

@@ -6,25 +6,21 @@ namespace TopLayout.Geometry.Arrangements;
 /// curvature, F = κ|q|²/2 − q·n vanishes on the carrier; |q − n/κ|² = 1/κ² + 2F/κ gives the left distance −2F/(1 + √(1 + 2κF)),
 /// which holds for lines (κ = 0) and needs no far centre.
 /// </summary>
-internal readonly struct Curve
+internal sealed class Curve
 {
     public Curve(Point2 start, Point2 end, double bulge)
     {
         (Start, End, Bulge) = (start, end, bulge);
         ChordLength = start.DistanceTo(end);
         Along = (end - start) / ChordLength;
-        var squared = bulge * bulge;
-        HalfTurn = new Vec2((1 - squared) / (1 + squared), 2 * bulge / (1 + squared));
-        StartTangent = new Vec2(
-            (Along.X * HalfTurn.X) + (Along.Y * HalfTurn.Y), (Along.Y * HalfTurn.X) - (Along.X * HalfTurn.Y));
-        Middle = start.MidpointTo(end) - (Along.Left * (bulge * ChordLength / 2));
         if (bulge == 0)
         {
-            Radius = double.PositiveInfinity;
-            Bounds = Box2.Around(start, end);
+            (StartTangent, Radius, Bounds) = (Along, double.PositiveInfinity, Box2.Around(start, end));
             return;
         }
 
+        var (squared, half) = (bulge * bulge, HalfTurn);
+        StartTangent = new Vec2((Along.X * half.X) + (Along.Y * half.Y), (Along.Y * half.X) - (Along.X * half.Y));
         Curvature = 4 * bulge / (ChordLength * (1 + squared));
         Radius = 1 / Math.Abs(Curvature);
         Center = start.MidpointTo(end) + (Along.Left * (ChordLength * (1 - squared) / (4 * bulge)));
@@ -44,12 +40,12 @@ internal readonly struct Curve
     public Vec2 Along { get; }
 
     /// <summary>Cosine and sine of half the sweep.</summary>
-    public Vec2 HalfTurn { get; }
+    public Vec2 HalfTurn => new Vec2(1 - (Bulge * Bulge), 2 * Bulge) / (1 + (Bulge * Bulge));
 
     public Vec2 StartTangent { get; }
 
     /// <summary>The point halfway along.</summary>
-    public Point2 Middle { get; }
+    public Point2 Middle => Start.MidpointTo(End) - (Along.Left * (Bulge * ChordLength / 2));
 
     /// <summary>1/radius, positive when it turns left; 0 for a line. 1/mm.</summary>
     public double Curvature { get; }
@@ -62,8 +58,14 @@ internal readonly struct Curve
 
     public bool IsArc => Bulge != 0;
 
-    public Vec2 EndTangent => new(
-        (Along.X * HalfTurn.X) - (Along.Y * HalfTurn.Y), (Along.Y * HalfTurn.X) + (Along.X * HalfTurn.Y));
+    public Vec2 EndTangent
+    {
+        get
+        {
+            var half = HalfTurn;
+            return new Vec2((Along.X * half.X) - (Along.Y * half.Y), (Along.Y * half.X) + (Along.X * half.Y));
+        }
+    }
 
     /// <summary>Signed area between curve and chord, mm², positive when it turns left. Series in the bulge where the closed form cancels.</summary>
     public double CapArea
@@ -83,6 +85,9 @@ internal readonly struct Curve
     public double AreaTerm => (((Start.X * End.Y) - (End.X * Start.Y)) / 2) + CapArea;
 
     public static Curve Of(Segment s) => new(s.Start, s.End, s.Bulge);
+
+    /// <summary>The same run through the other way.</summary>
+    public Curve Reversed() => new(End, Start, -Bulge);
 
     /// <summary>Distance from the carrier, mm, positive to the left of the sense of travel.</summary>
     public double LeftDistance(Point2 p)

@@ -2,8 +2,9 @@ namespace TopLayout.Geometry.Arrangements;
 
 /// <summary>
 /// A uniform grid over curves: which curves pass near which. Each curve is entered in the cells that its halves, quarters, … bound,
-/// so a long diagonal does not fill its whole box. Cells are about as many as curves and not much smaller than a curve is long:
-/// entries, and time, grow with the number of curves.
+/// so a long diagonal does not fill its whole box. Cells are as wide as curves are long on average, and share about twice as many
+/// buckets as there are curves (spatial hashing; Teschner et al. 2003): entries, and time, grow with the number of curves however
+/// they are spread.
 /// </summary>
 internal sealed class CurveGrid
 {
@@ -11,9 +12,8 @@ internal sealed class CurveGrid
 
     private readonly double _margin;
     private readonly double _cell;
-    private readonly Point2 _origin;
-    private readonly int _columns;
-    private readonly int _rows;
+    private readonly Box2 _box;
+    private readonly int _mask;
 
     // Entries by curve and by cell: those of k are the values from _…Starts[k] up to _…Starts[k + 1].
     private readonly int[] _curveStarts;
@@ -29,21 +29,20 @@ internal sealed class CurveGrid
         _margin = marginMm;
         var box = Box2.Empty;
         var length = 0.0;
-        foreach (ref readonly var c in curves.AsSpan())
+        foreach (var c in curves)
         {
             box = box.Union(c.Bounds);
             length += c.ChordLength;
         }
 
         var count = Math.Max(1, curves.Length);
-        _origin = box.IsEmpty ? default : box.Min;
-        var (width, height) = box.IsEmpty ? (1, 1) : (box.Width, box.Height);
-        _cell = Math.Max(Math.Max(Math.Sqrt(width * height / count), length / count / 2), Math.Max(width, height) / count) + marginMm;
-        (_columns, _rows) = ((int)(width / _cell) + 1, (int)(height / _cell) + 1);
+        _box = box.IsEmpty ? default : box;
+        _cell = Math.Max(2 * length / count, Math.Max(_box.Width, _box.Height) / int.MaxValue * 4) + marginMm + Tolerances.TouchMm;
+        _mask = (int)System.Numerics.BitOperations.RoundUpToPowerOf2((uint)count * 2) - 1;
         _curveStarts = new int[curves.Length + 1];
         _cellOfEntry = new List<int>(curves.Length * 3);
-        _lastOfCell = new int[_columns * _rows];
-        _cellStarts = new int[(_columns * _rows) + 1];
+        _lastOfCell = new int[_mask + 1];
+        _cellStarts = new int[_mask + 2];
         for (var i = 0; i < curves.Length; i++)
         {
             _curveStarts[i] = _cellOfEntry.Count;
@@ -71,12 +70,25 @@ internal sealed class CurveGrid
     {
         found.Clear();
         _stamp++;
-        var (left, right, bottom, top) = Cells(box);
+        if (!box.Overlaps(_box))
+        {
+            return;
+        }
+
+        var (left, right, bottom, top) = Cells(new Box2(
+            new Point2(Math.Max(box.Min.X, _box.Min.X), Math.Max(box.Min.Y, _box.Min.Y)),
+            new Point2(Math.Min(box.Max.X, _box.Max.X), Math.Min(box.Max.Y, _box.Max.Y))));
+        if ((double)(right - left + 1) * (top - bottom + 1) > _seen.Length)
+        {
+            found.AddRange(Enumerable.Range(0, _seen.Length));
+            return;
+        }
+
         for (var row = bottom; row <= top; row++)
         {
             for (var column = left; column <= right; column++)
             {
-                Collect((row * _columns) + column, -1, found);
+                Collect(Bucket(column, row), -1, found);
             }
         }
     }
@@ -112,7 +124,7 @@ internal sealed class CurveGrid
         {
             for (var column = left; column <= right; column++)
             {
-                var cell = (row * _columns) + column;
+                var cell = Bucket(column, row);
                 if (_lastOfCell[cell] != curve + 1)
                 {
                     _lastOfCell[cell] = curve + 1;
@@ -144,8 +156,10 @@ internal sealed class CurveGrid
     }
 
     private (int Left, int Right, int Bottom, int Top) Cells(Box2 box) => (
-        Cell(box.Min.X - _origin.X, _columns), Cell(box.Max.X - _origin.X, _columns),
-        Cell(box.Min.Y - _origin.Y, _rows), Cell(box.Max.Y - _origin.Y, _rows));
+        Cell(box.Min.X - _box.Min.X), Cell(box.Max.X - _box.Min.X), Cell(box.Min.Y - _box.Min.Y), Cell(box.Max.Y - _box.Min.Y));
 
-    private int Cell(double along, int count) => (int)Math.Clamp(Math.Floor(along / _cell), 0, count - 1);
+    private int Cell(double along) => (int)Math.Floor(along / _cell);
+
+    // Neighbouring cells must not share a bucket in rows or columns: two odd factors without a small relation.
+    private int Bucket(int column, int row) => unchecked((column * 73856093) ^ (row * 19349663)) & _mask;
 }

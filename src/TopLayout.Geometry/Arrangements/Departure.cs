@@ -6,14 +6,16 @@ internal readonly struct Departure
     /// <summary>What <see cref="Heading"/> grows by in a full turn.</summary>
     public const double FullTurn = 4;
 
-    private readonly Curve _curve;
+    private readonly Curve _along;
     private readonly Vec2 _tangent;
+    private readonly double _sense;
 
-    public Departure(int half, in Curve along)
+    public Departure(int half, Curve along)
     {
         Half = half;
-        _curve = (half & 1) == 0 ? along : new Curve(along.End, along.Start, -along.Bulge);
-        _tangent = _curve.StartTangent;
+        _along = along;
+        _sense = (half & 1) == 0 ? 1 : -1;
+        _tangent = (half & 1) == 0 ? along.StartTangent : -along.EndTangent;
         var share = _tangent.Y / (Math.Abs(_tangent.X) + Math.Abs(_tangent.Y));
         Heading = _tangent.X >= 0 ? share : 2 - share;
     }
@@ -37,13 +39,16 @@ internal readonly struct Departure
             return Heading < other.Heading;
         }
 
-        if (_curve.End == other._curve.End)
+        if (End == other.End)
         {
-            return _curve.Bulge > other._curve.Bulge;
+            return _sense * _along.Bulge > other._sense * other._along.Bulge;
         }
 
-        var isShorter = _curve.ChordLength < other._curve.ChordLength;
-        var left = isShorter ? -other._curve.LeftDistance(_curve.End) : _curve.LeftDistance(other._curve.End);
+        var left = _along.ChordLength < other._along.ChordLength ? -other.LeftDistance(End) : LeftDistance(other.End);
         return Math.Abs(left) > Tolerances.ExactMm ? left > 0 : cross > 0;
     }
+
+    private Point2 End => _sense > 0 ? _along.End : _along.Start;
+
+    private double LeftDistance(Point2 p) => _sense * _along.LeftDistance(p);
 }

@@ -19,6 +19,14 @@ internal static class Joining
             return Circle(loop);
         }
 
+        return Joined(loop, first);
+    }
+
+    /// <summary>The same for a chain that does not close.</summary>
+    public static List<Piece> JoinedOpen(List<Piece> chain) => Joined(chain, 0);
+
+    private static List<Piece> Joined(List<Piece> loop, int first)
+    {
         var joined = new List<Piece>(loop.Count);
         var run = new List<Piece>();
         for (var k = 0; k < loop.Count; k++)

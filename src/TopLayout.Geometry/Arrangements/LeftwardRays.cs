@@ -15,7 +15,7 @@ internal sealed class LeftwardRays
     {
         _curves = curves;
         var box = Box2.Empty;
-        foreach (ref readonly var c in curves.AsSpan())
+        foreach (var c in curves)
         {
             box = box.Union(c.Bounds);
         }
@@ -50,7 +50,7 @@ internal sealed class LeftwardRays
         return sum;
     }
 
-    private static int Turns(in Curve c, Point2 p)
+    private static int Turns(Curve c, Point2 p)
     {
         if (p.Y < c.Bounds.Min.Y || p.Y > c.Bounds.Max.Y || p.X < c.Bounds.Min.X)
         {
@@ -65,7 +65,7 @@ internal sealed class LeftwardRays
     }
 
     // Left of the chord. One answer for a chord run through either way; a point on a level chord lies above it, as for the crossing rule.
-    private static bool IsLeft(in Curve c, Point2 p, bool startsBelow, bool endsBelow)
+    private static bool IsLeft(Curve c, Point2 p, bool startsBelow, bool endsBelow)
     {
         var runsRight = (c.Start.X, c.Start.Y).CompareTo((c.End.X, c.End.Y)) < 0;
         var (from, to) = runsRight ? (c.Start, c.End) : (c.End, c.Start);

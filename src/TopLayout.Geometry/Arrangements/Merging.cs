@@ -4,20 +4,20 @@ namespace TopLayout.Geometry.Arrangements;
 internal static class Merging
 {
     /// <summary>The merged fragments, and the half-edges along which strands of weight 0 run, in order.</summary>
-    public static (Fragment[] Fragments, IReadOnlyList<int> Trail) Coincident(
+    public static (Fragment[] Fragments, IReadOnlyList<(int Half, int Strand)> Trail) Coincident(
         NodeTable nodes, Fragment[] parts, IReadOnlyList<Strand> strands, double touchMm)
     {
         var merged = new List<Fragment>(parts.Length);
         var firsts = new Dictionary<(int, int), int>(parts.Length);
         var nexts = new List<int>(parts.Length);
-        var trail = new List<int>();
+        var trail = new List<(int Half, int Strand)>();
         foreach (var part in parts)
         {
-            var f = part.From < part.To ? part : Turned(part);
-            var found = firsts.TryGetValue((f.From, f.To), out var first) ? first : -1;
-            var last = found;
-            var most = 4 * touchMm / nodes[f.From].DistanceTo(nodes[f.To]);
-            while (found >= 0 && Math.Abs(merged[found].Bulge - f.Bulge) > most)
+            var key = part.From < part.To ? (part.From, part.To) : (part.To, part.From);
+            var first = firsts.TryGetValue(key, out var any) ? any : -1;
+            var found = first;
+            var most = 4 * touchMm / part.Curve.ChordLength;
+            while (found >= 0 && Math.Abs(Bulge(merged[found], part.From) - part.Curve.Bulge) > most)
             {
                 found = nexts[found];
             }
@@ -25,44 +25,50 @@ internal static class Merging
             if (found < 0)
             {
                 found = merged.Count;
-                merged.Add(f);
-                nexts.Add(last);
-                firsts[(f.From, f.To)] = found;
+                merged.Add(part);
+                nexts.Add(first);
+                firsts[key] = found;
             }
             else
             {
-                merged[found] = Joined(merged[found], f, strands);
+                merged[found] = Joined(merged[found], merged[found].From == part.From ? part : Turned(part), strands);
             }
 
             if (part.IsPath)
             {
-                trail.Add((2 * found) + (part.From < part.To ? 0 : 1));
+                trail.Add(((2 * found) + (merged[found].From == part.From ? 0 : 1), part.With));
             }
         }
 
         return WithoutIdle(merged, trail);
     }
 
+    private static double Bulge(Fragment f, int from) => f.From == from ? f.Curve.Bulge : -f.Curve.Bulge;
+
+    // Its curve, which the fragment it joins has already, stays.
     private static Fragment Turned(Fragment f) => f with
     {
         From = f.To,
         To = f.From,
-        Bulge = -f.Bulge,
         Weight = -f.Weight,
         With = f.Against,
         Against = f.With,
+        NameWith = f.NameAgainst,
+        NameAgainst = f.NameWith,
     };
 
     private static Fragment Joined(Fragment a, Fragment b, IReadOnlyList<Strand> strands) => a with
     {
         Weight = a.Weight + b.Weight,
-        With = Prior(a.With, b.With, strands),
-        Against = Prior(a.Against, b.Against, strands),
+        With = Prior(a.With, b.With, strands, byRank: false),
+        Against = Prior(a.Against, b.Against, strands, byRank: false),
+        NameWith = Prior(a.NameWith, b.NameWith, strands, byRank: true),
+        NameAgainst = Prior(a.NameAgainst, b.NameAgainst, strands, byRank: true),
         IsPath = a.IsPath || b.IsPath,
     };
 
-    // Areas before paths, then by rank.
-    private static int Prior(int a, int b, IReadOnlyList<Strand> strands)
+    // Areas before paths, then by rank or as they come.
+    private static int Prior(int a, int b, IReadOnlyList<Strand> strands, bool byRank)
     {
         if (a < 0 || b < 0)
         {
@@ -70,11 +76,11 @@ internal static class Merging
         }
 
         var (s, t) = (strands[a], strands[b]);
-        return (s.Weight == 0) != (t.Weight == 0) ? (s.Weight == 0 ? b : a) : t.Rank < s.Rank ? b : a;
+        return (s.Weight == 0) != (t.Weight == 0) ? (s.Weight == 0 ? b : a) : byRank && t.Rank < s.Rank ? b : a;
     }
 
     // Fragments whose weights cancel divide nothing.
-    private static (Fragment[] Fragments, IReadOnlyList<int> Trail) WithoutIdle(List<Fragment> merged, List<int> trail)
+    private static (Fragment[] Fragments, IReadOnlyList<(int Half, int Strand)> Trail) WithoutIdle(List<Fragment> merged, List<(int Half, int Strand)> trail)
     {
         var numbers = new int[merged.Count];
         var kept = new List<Fragment>(merged.Count);
@@ -87,6 +93,6 @@ internal static class Merging
             }
         }
 
-        return ([.. kept], [.. trail.Select(half => (2 * numbers[half >> 1]) + (half & 1))]);
+        return ([.. kept], [.. trail.Select(t => ((2 * numbers[t.Half >> 1]) + (t.Half & 1), t.Strand))]);
     }
 }

@@ -11,6 +11,7 @@ internal sealed class Noder
 
     private readonly double _touch;
     private readonly List<(int Curve, double Order, int Node)> _marks = [];
+    private readonly Curve[] _carriers;
     private Fragment[] _fragments;
     private Curve[] _curves = [];
     private bool _moved;
@@ -19,21 +20,25 @@ internal sealed class Noder
     {
         _touch = touchMm;
         Nodes = new NodeTable(touchMm, strands.Count * 2);
+        _carriers = new Curve[strands.Count];
         var fragments = new List<Fragment>(strands.Count);
         for (var i = 0; i < strands.Count; i++)
         {
             var s = strands[i];
             var (from, to) = (Nodes.Snap(s.Segment.Start), Nodes.Snap(s.Segment.End));
+            _carriers[i] = new Curve(Nodes[from], Nodes[to], s.Segment.Bulge);
             if (from != to)
             {
                 fragments.Add(new Fragment
                 {
                     From = from,
                     To = to,
-                    Bulge = s.Segment.Bulge,
+                    Curve = _carriers[i],
                     Weight = s.Weight,
                     With = i,
                     Against = -1,
+                    NameWith = i,
+                    NameAgainst = -1,
                     IsPath = s.Weight == 0,
                 });
             }
@@ -44,15 +49,15 @@ internal sealed class Noder
 
     public NodeTable Nodes { get; }
 
-    /// <summary>The parts between nodes, strand by strand in the sense of travel; coincident parts are still apart.</summary>
-    public static (NodeTable Nodes, Fragment[] Fragments) Cut(IReadOnlyList<Strand> strands, double touchMm)
+    /// <summary>The parts between nodes, strand by strand in the sense of travel; coincident parts are still apart. The carrier of each strand.</summary>
+    public static (NodeTable Nodes, Fragment[] Fragments, Curve[] Carriers) Cut(IReadOnlyList<Strand> strands, double touchMm)
     {
         var noder = new Noder(strands, touchMm);
         for (var pass = 0; pass < MostPasses && noder.CutOnce(); pass++)
         {
         }
 
-        return (noder.Nodes, noder._fragments);
+        return (noder.Nodes, noder._fragments, noder._carriers);
     }
 
     // True when a curve was moved by a cut, so that new contacts may have come.
@@ -60,13 +65,7 @@ internal sealed class Noder
     {
         _marks.Clear();
         _moved = false;
-        _curves = new Curve[_fragments.Length];
-        for (var i = 0; i < _curves.Length; i++)
-        {
-            ref readonly var f = ref _fragments[i];
-            _curves[i] = new Curve(Nodes[f.From], Nodes[f.To], f.Bulge);
-        }
-
+        _curves = [.. _fragments.Select(f => f.Curve)];
         var grid = new CurveGrid(_curves, _touch);
         var near = new List<int>();
         for (var i = 0; i < _curves.Length; i++)
@@ -112,7 +111,7 @@ internal sealed class Noder
         }
 
         // Two lines that have met in a node run within the touch distance up to any crossing of theirs, or do not cross again.
-        if (count > 0 && a.Bulge == 0 && b.Bulge == 0)
+        if (count > 0 && !a.Curve.IsArc && !b.Curve.IsArc)
         {
             return;
         }
@@ -131,7 +130,7 @@ internal sealed class Noder
 
     private bool MarkEnd(int curve, int node)
     {
-        if (!_curves[curve].Passes(Nodes[node], _touch))
+        if (!_curves[curve].Bounds.Grown(_touch).Contains(Nodes[node]) || !_curves[curve].Passes(Nodes[node], _touch))
         {
             return false;
         }
@@ -143,8 +142,8 @@ internal sealed class Noder
     // A crossing reached from a node along which the curves stay within the touch distance is that node.
     private void Cross(int i, int j, Point2 x, ReadOnlySpan<int> met)
     {
-        ref readonly var a = ref _curves[i];
-        ref readonly var b = ref _curves[j];
+        var a = _curves[i];
+        var b = _curves[j];
         if (!a.HasFoot(x) || !b.HasFoot(x))
         {
             return;
@@ -175,7 +174,7 @@ internal sealed class Noder
 
     private Fragment[] Parts()
     {
-        _marks.Sort();
+        _marks.Sort((m, n) => m.Curve != n.Curve ? m.Curve.CompareTo(n.Curve) : m.Order.CompareTo(n.Order));
         var parts = new List<Fragment>(_fragments.Length + _marks.Count);
         var mark = 0;
         for (var i = 0; i < _fragments.Length; i++)
@@ -205,7 +204,7 @@ internal sealed class Noder
         if (from != to)
         {
             var bulge = _curves[curve].BulgeBetween(Nodes[from], Nodes[to]);
-            parts.Add(_fragments[curve] with { From = from, To = to, Bulge = bulge });
+            parts.Add(_fragments[curve] with { From = from, To = to, Curve = new Curve(Nodes[from], Nodes[to], bulge) });
         }
     }
 }

@@ -10,14 +10,15 @@ internal static class Outlines
 
     /// <summary>One region for each face that the rule keeps, paths dividing.</summary>
     public static IReadOnlyList<Region> Faces(Arrangement arrangement, Func<int, bool> isInside) =>
-        [.. Grouped(Loops(arrangement, isInside)).Select(Tidied).Where(r => !r.IsEmpty).OrderBy(r => r.Outer.Vertices[0].Position.Y).ThenBy(r => r.Outer.Vertices[0].Position.X)];
+        [.. Grouped(Loops(arrangement, isInside)).Select(Tidied).Where(r => !r.IsEmpty)
+            .OrderBy(r => r.Bounds.Min.Y).ThenBy(r => r.Bounds.Min.X)];
 
     /// <summary>The connected parts of loops that bound an area: each outer loop with the holes in it.</summary>
     public static IReadOnlyList<Region> Parts(IEnumerable<Contour> loops) =>
         [.. Grouped([.. loops.Select(Pieces)]).Select(g => new Region(g.Select(Canonical)))];
 
     private static List<Piece> Pieces(Contour loop) =>
-        [.. loop.Segments.Select((s, i) => new Piece(Curve.Of(s), Curve.Of(s), i, s.Label))];
+        [.. loop.Segments.Select((s, i) => Piece.Of(s, i))];
 
     private static List<List<Piece>> Loops(Arrangement arrangement, Func<int, bool> isInside) =>
         [.. LoopWalk.Of(arrangement, isInside).Select(loop => Joining.Joined([.. loop.Select(half => PieceOf(arrangement, half))]))];
@@ -25,11 +26,22 @@ internal static class Outlines
     private static Piece PieceOf(Arrangement arrangement, int half)
     {
         var f = arrangement.Fragments[half >> 1];
-        var (own, other) = (half & 1) == 0 ? (f.With, f.Against) : (f.Against, f.With);
-        var segment = own >= 0 ? arrangement.Strands[own].Segment : arrangement.Strands[other].Segment.Reversed();
+        var (own, other, name, otherName) = (half & 1) == 0
+            ? (f.With, f.Against, f.NameWith, f.NameAgainst)
+            : (f.Against, f.With, f.NameAgainst, f.NameWith);
+        var carrier = own >= 0 ? arrangement.Carriers[own] : arrangement.Carriers[other].Reversed();
+        var label = arrangement.Strands[name >= 0 ? name : otherName].Segment.Label;
+        return new Piece(ShapeOf(arrangement, half), carrier, own >= 0 ? own : other, label);
+    }
+
+    /// <summary>The piece along a half-edge that belongs to a certain strand, which runs the same way.</summary>
+    public static Piece PieceOf(Arrangement arrangement, int half, int strand) =>
+        new Piece(ShapeOf(arrangement, half), arrangement.Carriers[strand], strand, arrangement.Strands[strand].Segment.Label);
+
+    private static Curve ShapeOf(Arrangement arrangement, int half)
+    {
         var along = arrangement.Curves[half >> 1];
-        var shape = (half & 1) == 0 ? along : new Curve(along.End, along.Start, -along.Bulge);
-        return new Piece(shape, Curve.Of(segment), own >= 0 ? own : other, segment.Label);
+        return (half & 1) == 0 ? along : along.Reversed();
     }
 
     // Taking out a short edge moves its neighbours, which may then meet others: the loops are arranged anew until nothing moves.
@@ -74,7 +86,8 @@ internal static class Outlines
     private static IEnumerable<Contour> Sorted(IEnumerable<Contour> loops) => loops
         .OrderBy(l => l.SignedArea < 0).ThenBy(l => l.Vertices[0].Position.Y).ThenBy(l => l.Vertices[0].Position.X);
 
-    // A hole belongs to the smallest outer loop round it, told by a point of the area beside its longest edge.
+    // A hole belongs to the smallest outer loop round it, told by a point of the area beside it; where loops touch, such a point may lie
+    // outside all.
     private static IEnumerable<List<List<Piece>>> Grouped(List<List<Piece>> loops)
     {
         var outers = new List<(double Area, Box2 Bounds, Contour Loop, List<List<Piece>> Group)>();
@@ -96,9 +109,8 @@ internal static class Outlines
         outers.Sort((a, b) => a.Area.CompareTo(b.Area));
         foreach (var hole in holes)
         {
-            var edge = hole.MaxBy(p => p.Shape.ChordLength).Shape;
-            var beside = edge.Middle + (edge.Along.Left * Tolerances.BesideMm);
-            var owner = outers.FindIndex(o => o.Bounds.Contains(beside) && o.Loop.Contains(beside));
+            var owner = hole.SelectMany(Beside).Select(p => outers.FindIndex(o => o.Bounds.Contains(p) && o.Loop.Contains(p)))
+                .FirstOrDefault(o => o >= 0, -1);
             if (owner >= 0)
             {
                 outers[owner].Group.Add(hole);
@@ -106,5 +118,12 @@ internal static class Outlines
         }
 
         return outers.Select(o => o.Group);
+    }
+
+    private static IEnumerable<Point2> Beside(Piece piece)
+    {
+        var left = piece.Shape.Along.Left * Tolerances.BesideMm;
+        yield return piece.Shape.Middle + left;
+        yield return piece.Along(piece.Start, piece.Shape.Middle).Shape.Middle + left;
     }
 }

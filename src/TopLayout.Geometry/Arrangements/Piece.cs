@@ -7,6 +7,12 @@ namespace TopLayout.Geometry.Arrangements;
 /// <param name="Label">The builder's name.</param>
 internal readonly record struct Piece(Curve Shape, Curve Carrier, int Source, string Label)
 {
+    public static Piece Of(Segment segment, int source)
+    {
+        var curve = Curve.Of(segment);
+        return new Piece(curve, curve, source, segment.Label);
+    }
+
     public Point2 Start => Shape.Start;
 
     public Point2 End => Shape.End;

@@ -3,6 +3,8 @@ namespace TopLayout.Geometry.Arrangements;
 /// <summary>The half-edges that leave each node, counter-clockwise.</summary>
 internal sealed class Rotation
 {
+    private static readonly Comparison<Departure> ByHeading = (a, b) => a.Heading.CompareTo(b.Heading);
+
     private readonly int[] _starts;
     private readonly int[] _halves;
     private readonly int[] _places;
@@ -65,7 +67,7 @@ internal sealed class Rotation
             departures[i] = new Departure(halves[i], curves[halves[i] >> 1]);
         }
 
-        Array.Sort(departures, (a, b) => a.Heading.CompareTo(b.Heading));
+        Array.Sort(departures, ByHeading);
         FromWidestGap(departures);
         for (var i = 1; i < departures.Length; i++)
         {
@@ -96,6 +98,11 @@ internal sealed class Rotation
             {
                 (first, widest) = (i, sorted[i].Heading - sorted[i - 1].Heading);
             }
+        }
+
+        if (first == 0)
+        {
+            return;
         }
 
         Departure[] turned = [.. sorted[first..], .. sorted[..first].Select(d => d.AfterFullTurn())];

@@ -30,6 +30,38 @@ internal static class Shortening
         return loop;
     }
 
+    /// <summary>The same for a chain, whose ends stay; empty when the whole is short.</summary>
+    public static List<Piece> WithoutShortInOpen(List<Piece> chain)
+    {
+        while (chain.Count > 0)
+        {
+            var at = chain.FindIndex(p => p.Shape.ChordLength < Tolerances.ShortestMm);
+            if (at < 0)
+            {
+                break;
+            }
+
+            if (at > 0 && at < chain.Count - 1)
+            {
+                TakeOut(chain, at);
+                continue;
+            }
+
+            var shortest = chain[at];
+            chain.RemoveAt(at);
+            if (chain.Count > 0 && at == 0)
+            {
+                chain[0] = chain[0].Bent(shortest.Start, chain[0].End);
+            }
+            else if (chain.Count > 0)
+            {
+                chain[^1] = chain[^1].Bent(chain[^1].Start, shortest.End);
+            }
+        }
+
+        return chain;
+    }
+
     private static void TakeOut(List<Piece> loop, int at)
     {
         var (before, after) = ((at + loop.Count - 1) % loop.Count, (at + 1) % loop.Count);

@@ -12,13 +12,17 @@ internal struct Fragment
     /// <summary>Nodes at its ends.</summary>
     public int From, To;
 
-    public double Bulge;
+    /// <summary>Its shape, from the one node to the other.</summary>
+    public Curve Curve;
 
     /// <summary>Winding number to the left less that to the right.</summary>
     public int Weight;
 
-    /// <summary>The strands it comes from, that run with it and against it; −1 for none.</summary>
+    /// <summary>The first strands that run with it and against it, which give its line or circle; −1 for none.</summary>
     public int With, Against;
+
+    /// <summary>Of the strands that run with it and against it those of the lowest rank, which give its label; −1 for none.</summary>
+    public int NameWith, NameAgainst;
 
     /// <summary>True when a strand of weight 0 takes part.</summary>
     public bool IsPath;

@@ -5,7 +5,7 @@ namespace TopLayout.Tests.Geometry;
 /// <summary>Union, intersection and difference on pairs made to be hard; the seed of a failing pair stands in the message.</summary>
 public class RegionAlgebraTests
 {
-    private const int Pairs = 1000;
+    private const int Pairs = 10_000;
 
     // Per cent of the pairs in which some edge falls under the shortest length, so that an area may change by that length times the border.
     public static TheoryData<string, int> Kinds => new()

@@ -1,0 +1,105 @@
+namespace TopLayout.Geometry.Arrangements;
+
+/// <summary>
+/// The raw offset of closed loops to their right: every edge moved along its normal, joined at corners. An arc keeps its bulge, also
+/// when its radius passes zero (it then lies inside out), and a join on the inner side of a corner is an arc about it run backwards:
+/// so the curve is the limit of the parallels of a rounded one. A point further from the loops than the offset keeps its winding
+/// number; where the front has passed it changes by one for each near stretch (Chen and McMains 2005). That fails where a whole loop is
+/// passed, front and back cancelling; there faces are judged by their distance (<see cref="Nearness"/>).
+/// </summary>
+internal sealed class RawOffset(double rightMm, Corner corner)
+{
+    private readonly List<Strand> _strands = [];
+    private readonly Nearness.Builder _near = new(Math.Abs(rightMm));
+
+    /// <summary>Adds a closed loop; at joints that <paramref name="endAfter"/> names a path turns back, ending as it says.</summary>
+    public void Add(IReadOnlyList<Segment> loop, Func<int, BandEnd?> endAfter)
+    {
+        var next = Curve.Of(loop[0]);
+        for (var i = 0; i < loop.Count; i++)
+        {
+            var curve = next;
+            next = Curve.Of(loop[(i + 1) % loop.Count]);
+            var (from, to) = (curve.Start - (curve.StartTangent.Left * rightMm), curve.End - (curve.EndTangent.Left * rightMm));
+            Add(new Segment(from, to, curve.Bulge, loop[i].Label));
+            Join(curve, next, to, endAfter(i), loop[i].Label);
+        }
+    }
+
+    /// <summary>The area reached: of an area grown, shrunk (negative to the right), or of paths to both sides.</summary>
+    public Region Area()
+    {
+        var arrangement = Arrangement.Of(_strands);
+        var near = _near.Build();
+        arrangement.Overrule(rightMm > 0
+            ? (winding, p) => winding < 1 && near.IsNear(p) ? 1 : winding
+            : (winding, p) => winding >= 1 && near.IsNear(p) ? 0 : winding);
+        return Outlines.Region(arrangement, winding => winding >= 1);
+    }
+
+    private void Join(Curve curve, Curve next, Point2 from, BandEnd? end, string label)
+    {
+        var to = next.Start - (next.StartTangent.Left * rightMm);
+        var (t, u) = (curve.EndTangent, next.StartTangent);
+        var isLeft = end is not null || TurnsLeft(curve, next);
+        var isSharp = end is null && corner.MitreLimit > 0 && Math.Abs(t.Cross(u)) + Math.Max(0, -t.Dot(u)) > Tolerances.SmoothRadians;
+        var isMitred = isSharp && isLeft == rightMm > 0;
+        _near.Add(curve, endCounts: end != BandEnd.Flat && !isSharp);
+        if (from == to)
+        {
+            return;
+        }
+
+        if (isMitred && Math.Sqrt(2 / (1 + t.Dot(u))) <= corner.MitreLimit)
+        {
+            var tip = curve.End - ((t.Left + u.Left) * (rightMm / (1 + t.Dot(u))));
+            Add(new Segment(from, tip, 0, label));
+            Add(new Segment(tip, to, 0, label));
+        }
+        else if (end == BandEnd.Flat || isMitred)
+        {
+            Add(new Segment(from, to, 0, label));
+        }
+        else
+        {
+            AddArc(new Segment(from, to, 0, label), t, u, curve.End, isLeft);
+        }
+    }
+
+    // Two curves that turn back on each other are told apart by the side on which the shorter lies, as round a node; one that runs back
+    // on itself turns left.
+    private static bool TurnsLeft(Curve curve, Curve next)
+    {
+        var cross = curve.EndTangent.Cross(next.StartTangent);
+        return curve.EndTangent.Dot(next.StartTangent) < 0 && Math.Abs(cross) <= Tolerances.AlikeRadians
+            ? !new Departure(1, curve).IsClockwiseOf(new Departure(0, next))
+            : cross > 0;
+    }
+
+    // The arc of a join. With φ the turn from t to u: sin²(φ/2) = (1 − t·u)/2 and sin φ = 2 sin(φ/2) cos(φ/2); its bulge is
+    // tan(φ/4) = sin(φ/2)/(1 + cos(φ/2)). Over a right angle it is halved, as it may exceed half a turn by a rounding.
+    private void AddArc(Segment chord, Vec2 t, Vec2 u, Point2 center, bool isLeft)
+    {
+        var (cross, dot, sign) = (t.Cross(u), t.Dot(u), isLeft ? 1 : -1);
+        if (dot >= 0)
+        {
+            Add(chord with { Bulge = sign * Curve.HalfOfHalf(Math.Abs(cross), dot, 1) });
+            return;
+        }
+
+        var sine = Math.Sqrt((1 - dot) / 2);
+        var bulge = sine / (1 + (sign * cross / (2 * sine)));
+        var half = sign * bulge / (1 + Math.Sqrt(1 + (bulge * bulge)));
+        var middle = center + ((t - u).Unit * (sign * rightMm));
+        Add(chord with { End = middle, Bulge = half });
+        Add(chord with { Start = middle, Bulge = half });
+    }
+
+    private void Add(Segment segment)
+    {
+        if (segment.Start != segment.End)
+        {
+            _strands.Add(new Strand(segment));
+        }
+    }
+}
