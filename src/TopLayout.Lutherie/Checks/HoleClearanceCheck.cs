@@ -14,17 +14,10 @@ public static class HoleClearanceCheck
     public static IEnumerable<Finding> Of(Layout layout) => layout.Members
         .Where(m => m.Face == TopFace.Inside && m.Kind is MemberKind.Bar or MemberKind.Plate)
         .Where(m => m.Name != XBrace.TrebleLeg && !HoleReinforcement.IsPartOf(m))
-        .Select(m => (Member: m, Clearance: Clearance(m, layout.Hole)))
+        .Select(m => (Member: m, Clearance: layout.Hole.ClearanceOf(m.Footprint)))
         .Where(m => m.Clearance < 2 * UsualMm)
         .OrderBy(m => m.Clearance)
         .Select(m => Finding(layout, m.Member, m.Clearance));
-
-    // Negative when the member reaches into the hole.
-    private static double Clearance(Member member, Hole hole)
-    {
-        var distance = member.Footprint.Loops.Min(l => l.DistanceTo(hole.Center));
-        return (member.Footprint.Contains(hole.Center) ? -distance : distance) - hole.Radius;
-    }
 
     private static Finding Finding(Layout layout, Member member, double clearance)
     {
@@ -39,17 +32,18 @@ public static class HoleClearanceCheck
             Measured = new Measurement(clearance, "mm", severity == Severity.Fail ? 0 : UsualMm),
             Place = isLeg ? XBrace.PositionPlace(layout.Design) : member.Places[0],
             OtherPlaces = [layout.Design[Soundhole.Diameter].Place],
-            Cure = severity == Severity.Pass ? null : isLeg ? LegCure(layout) : $"move the {member.Name} away from the hole, or make the hole smaller",
+            Cure = severity == Severity.Pass ? null : isLeg ? LegCure(layout, clearance) : $"move the {member.Name} away from the hole, or make the hole smaller",
         };
     }
 
-    // (R + d)·sin(a/2) − R − w/2 = usual, solved for d; the legs stand (f − far edge − d)·tan(a/2) from the centre line at the bridge's front f.
-    private static string LegCure(Layout layout)
+    // Moving the crossing by one mm moves a leg by sin(a/2) across itself; the legs stand (f − far edge − d)·tan(a/2) from the centre line
+    // at the bridge's front f.
+    private static string LegCure(Layout layout, double clearance)
     {
-        var (design, radius) = (layout.Design, layout.Hole.Radius);
+        var (design, hole) = (layout.Design, layout.Hole);
         var half = design[XBrace.Angle].Value / 2;
-        var below = ((UsualMm + radius + (design[XBrace.Width].Value / 2)) / Trig.Sin(half)) - radius;
-        var atBridge = (Bridge.FrontFromNeckEdge(design) - layout.Hole.FarEdge - below) * Trig.Tan(half);
+        var below = -XBrace.Crossing(design, hole).Y - hole.FarEdge + ((UsualMm - clearance) / Trig.Sin(half));
+        var atBridge = (Bridge.FrontFromNeckEdge(design) - hole.FarEdge - below) * Trig.Tan(half);
         var line = design.Find(XBrace.BelowHole).HasValue
             ? $"below_hole = {Say.Tenth(Math.Ceiling(below * 10) / 10)}"
             : $"at_bridge_front = {Say.Tenth(Math.Floor(atBridge * 10) / 10)}";

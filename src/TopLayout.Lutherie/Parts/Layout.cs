@@ -40,6 +40,9 @@ public sealed class Layout
     /// <summary>The soundhole.</summary>
     public required Hole Hole { get; init; }
 
+    /// <summary>Inner face of the strip glued round inside the hole; null when there is none.</summary>
+    public required Contour? HoleLiner { get; init; }
+
     /// <summary>All that is glued to the top or cut into it, in building order.</summary>
     public required ImmutableArray<Member> Members { get; init; }
 

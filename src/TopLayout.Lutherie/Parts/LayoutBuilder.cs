@@ -56,6 +56,7 @@ public static class LayoutBuilder
             Frets = Scale.Frets(design),
             Saddle = Scale.Saddle(design),
             Hole = hole,
+            HoleLiner = Soundhole.LinerOf(design, hole),
             Members = [.. bench.Members],
         };
     }

@@ -94,20 +94,14 @@ internal static class BenchNumbers
         {
             new Cell[] { "nut to neck edge", layout.Frets.NeckEdgeFromNut, "" },
             new Cell[] { "fretboard end", Fretboard.EndFromNeckEdge(design), "" },
-            new Cell[] { "soundhole centre", -layout.Hole.Center.Y, $"diameter {Said(layout, 2 * layout.Hole.Radius)}" },
+            new Cell[] { "soundhole centre", -layout.Hole.Center.Y, HoleSize(layout) },
             new Cell[] { "theoretical saddle", layout.Frets.SaddleFromNeckEdge, "no fret compensation in it" },
             new Cell[] { "saddle, outer treble string", -layout.Saddle.Treble.Y, $"{Said(layout, layout.Saddle.Treble.X)} from the centre line" },
             new Cell[] { "saddle, outer bass string", -layout.Saddle.Bass.Y, $"{Said(layout, -layout.Saddle.Bass.X)} from the centre line" },
             new Cell[] { "bridge front edge", Bridge.FrontFromNeckEdge(design), $"{Said(layout, design[Bridge.Length].Value)} long" },
             new Cell[] { "bridge rear edge", Bridge.RearFromNeckEdge(design), "" },
         };
-        if (layout.Find(Rosette.Name) is { } channel)
-        {
-            rows.Add(["rosette channel, inner radius", channel.Footprint.Loops[1].Bounds.Width / 2, "from the hole's centre"]);
-            rows.Add(["rosette channel, outer radius", channel.Footprint.Outer.Bounds.Width / 2, "from the hole's centre"]);
-            rows.Add(["rosette channel, depth", channel.ThicknessMm, $"leaves a floor of {Said(layout, layout.Top.ThicknessMm - channel.ThicknessMm)}"]);
-        }
-
+        rows.AddRange(HoleNumbers.Rows(layout));
         if (design.Has(XBrace.Section))
         {
             rows.Add(["X crossing", -XBrace.Crossing(design, layout.Hole).Y, ""]);
@@ -116,6 +110,15 @@ internal static class BenchNumbers
         }
 
         return new NumberTable("positions", "Places along the body", [new("what", "what"), new("value", "value"), new("remark", "remark")], rows);
+    }
+
+    private static string HoleSize(Layout layout)
+    {
+        var hole = layout.Hole;
+        var size = hole.Radius is { } radius
+            ? $"diameter {Said(layout, 2 * radius)}"
+            : $"{Said(layout, 2 * hole.HalfWidth)} across, {Said(layout, 2 * hole.HalfLength)} long";
+        return hole.Center.X == 0 ? size : $"{size}, {Said(layout, Math.Abs(hole.Center.X))} from the centre line towards the {(hole.Center.X > 0 ? "treble" : "bass")} side";
     }
 
     private static NumberTable Bars(Layout layout) => new(

@@ -41,7 +41,7 @@ internal static class PlanMeasures
     {
         var design = layout.Design;
         yield return (Fretboard.EndFromNeckEdge(design), "fretboard end");
-        yield return (-layout.Hole.Center.Y, $"hole centre, dia {Text(layout, 2 * layout.Hole.Radius)}");
+        yield return (-layout.Hole.Center.Y, $"hole centre, {HoleSize(layout)}");
         yield return (Bridge.FrontFromNeckEdge(design), "bridge front");
         yield return (-layout.Saddle.Treble.Y, "saddle, treble string");
         yield return (-layout.Saddle.Bass.Y, "saddle, bass string");
@@ -67,7 +67,7 @@ internal static class PlanMeasures
             yield return (TransverseBrace.FromNeckEdge(design, layout.Hole), "transverse brace, middle");
         }
 
-        yield return (-layout.Hole.Center.Y, $"hole centre, dia {Text(layout, 2 * layout.Hole.Radius)}");
+        yield return (-layout.Hole.Center.Y, $"hole centre, {HoleSize(layout)}");
         if (design.Has(XBrace.Section))
         {
             yield return (-XBrace.Crossing(design, layout.Hole).Y, $"X crossing, {LengthText.Of(design[XBrace.Angle].Value)}");
@@ -81,6 +81,10 @@ internal static class PlanMeasures
 
         yield return (-Block.Tail.FaceY(design, layout.InsideOfSides), "tail block face");
     }
+
+    private static string HoleSize(Layout layout) => layout.Hole.Radius is { } radius
+        ? $"dia {Text(layout, 2 * radius)}"
+        : $"{Text(layout, 2 * layout.Hole.HalfWidth)} x {Text(layout, 2 * layout.Hole.HalfLength)}";
 
     private static string Text(Layout layout, double mm) => LengthText.Of(mm, layout.Design.Units);
 }

@@ -38,6 +38,11 @@ internal static class PlanSheet
     {
         board.Draw("outline", Role.Cut, view.Map(layout.Outline));
         board.Draw("soundhole", Role.Cut, view.Map(layout.Hole.Edge));
+        if (layout.HoleLiner is { } liner)
+        {
+            board.Draw("soundhole liner", Role.Mark, view.Map(liner));
+        }
+
         var box = view.Map(layout.Outline).Bounds;
         board.Line("centre line", Role.Centre, new Point2(0, box.Max.Y + 6), new Point2(0, box.Min.Y - 6));
         foreach (var member in layout.Members)

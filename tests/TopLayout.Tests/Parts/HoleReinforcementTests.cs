@@ -56,7 +56,7 @@ public class HoleReinforcementTests
 
     /// <summary>
     /// The legs' near edges stand (47 + d)·sin 47° − 3.75 from the hole's centre, d from the hole to the crossing: 274.6 − 48/tan 47° − 139.5 − 47
-    /// = 43.4 gives 62.37, and 62.37 − 47 − 2 = 13.3 is left for a ring.
+    /// = 43.4 gives 62.37, and 62.37 − 47 − 2 = 13.3 is left for a ring: its near side passes the edge at 15.37.
     /// </summary>
     [Fact]
     public void Ring_NearerBrace_IsAMisfitWithTheWidthThatFits()
@@ -64,7 +64,7 @@ public class HoleReinforcementTests
         var misfit = Assert.Single(Built.Misfits("concert", t => t
             .Replaced("style = \"strips\"", "style = \"ring\"").Replaced("above_hole = 20", "above_hole = 24").Without("[flat_brace]")));
 
-        Assert.Equal("the ring's outer radius is 63 mm, and the X leg, bass lies 62.4 mm from the hole's centre", misfit.Sentence);
+        Assert.Equal("the ring ends 16 mm outside the hole's edge, and the X leg, bass lies 15.4 mm from it", misfit.Sentence);
         Assert.Equal("make the ring 13.3 mm wide or narrower, or move the X leg, bass away from the hole", misfit.Cure);
         Assert.Equal("width inset angle", misfit.Keys);
     }
@@ -74,7 +74,7 @@ public class HoleReinforcementTests
     {
         var misfit = Assert.Single(Built.Misfits("classical", t => t.Replaced("above_hole = 24", "above_hole = 6").Without("[flat_brace]")));
 
-        Assert.Equal("the ring's outer radius is 55 mm, and the upper transverse brace lies 46 mm from the hole's centre", misfit.Sentence);
+        Assert.Equal("the ring ends 12 mm outside the hole's edge, and the upper transverse brace lies 3 mm from it", misfit.Sentence);
         Assert.Equal("take strips (`style = \"strips\"`), or move the upper transverse brace away from the hole", misfit.Cure);
     }
 }

@@ -17,7 +17,7 @@ public class LayoutTests
         var layout = Built.Preset("auditorium", text => text.Replace("diameter = 100", "diameter = 102", StringComparison.Ordinal));
 
         var leg = layout.Find(XBrace.TrebleLeg)!;
-        var clearance = leg.Footprint.Outer.DistanceTo(layout.Hole.Center) - layout.Hole.Radius;
+        var clearance = layout.Hole.ClearanceOf(leg.Footprint);
         var crossing = XBrace.Crossing(layout.Design, layout.Hole);
         Check.Near(7.9, clearance, 0.05, "clearance");
         Check.Near(50 * Math.Tan(48.5 * Math.PI / 180), XBrace.OffsetAt(layout.Design, layout.Hole, -crossing.Y + 50), 1e-9, "offset 50 mm below the crossing");

@@ -65,7 +65,7 @@ internal sealed record Bar
 
     private bool IsMisfit(Bench bench, BarRoom room, Region footprint)
     {
-        var toHole = footprint.DistanceTo(room.Hole.Center) - room.Hole.Radius;
+        var toHole = room.Hole.ClearanceOf(footprint);
         if (toHole < -Tolerances.TouchMm)
         {
             bench.Misfit(

@@ -47,7 +47,7 @@ public static class SoundholeBraces
             (-1, "soundhole brace, bass", XBrace.TrebleLeg), (1, "soundhole brace, treble", XBrace.BassLeg)])
         {
             // Above the crossing the legs have changed sides.
-            var middle = new Point2(side * (room.Hole.Radius + section[BesideHole].Value), room.Hole.Center.Y);
+            var middle = new Point2(room.Hole.Center.X + (side * (room.Hole.HalfWidth + section[BesideHole].Value)), room.Hole.Center.Y);
             var along = new Vec2(side * Trig.Sin(section[Angle].Value), -Trig.Cos(section[Angle].Value));
             if (EndsOf(bench, room, section, middle, along, legName) is not var (start, end))
             {

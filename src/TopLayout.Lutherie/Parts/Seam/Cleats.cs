@@ -111,7 +111,7 @@ public static class Cleats
 
     private static IEnumerable<Region> Places(Bench bench, DesignSection section, BarRoom room, double from, double to)
     {
-        var obstacles = bench.Members.Where(m => m.Face == TopFace.Inside).Select(m => m.Footprint).Append(Region.Inside(room.Hole.Edge)).ToList();
+        var obstacles = bench.Members.Where(m => m.Face == TopFace.Inside).Select(m => m.Footprint).Append(room.Hole.Area).ToList();
         var margin = (section[Along].Value / 2) + section[Gap].Value;
         for (var at = from + margin; at <= to - margin + Tolerances.TouchMm;)
         {
@@ -128,30 +128,7 @@ public static class Cleats
     }
 
     private static bool IsNearer(Region cleat, Region other, double gap) => cleat.Bounds.Grown(gap).Overlaps(other.Bounds)
-        && (other.Contains(cleat.Outer.Vertices[0].Position)
-            || cleat.Contains(other.Outer.Vertices[0].Position)
-            || cleat.Edges.Any(e => other.Edges.Any(f => Distance(e, f) < gap)));
-
-    // Nearest at an end of one of them, or where an arc runs the way of the line.
-    private static double Distance(Segment line, Segment other)
-    {
-        if (Intersections.Of(line, other).Count > 0)
-        {
-            return 0;
-        }
-
-        var least = new[] { line.DistanceTo(other.Start), line.DistanceTo(other.End), other.DistanceTo(line.Start), other.DistanceTo(line.End) }.Min();
-        if (other.IsArc)
-        {
-            var toArc = line.TangentAt(0).Left * other.Radius;
-            foreach (var way in (ReadOnlySpan<Vec2>)[toArc, -toArc])
-            {
-                least = other.FractionOfDirection(way) is >= 0 and <= 1 ? Math.Min(least, line.DistanceTo(other.Center + way)) : least;
-            }
-        }
-
-        return least;
-    }
+        && Distances.Between(cleat, other) < gap;
 
     private static Region Outline(DesignSection section, double fromNeckEdge)
     {

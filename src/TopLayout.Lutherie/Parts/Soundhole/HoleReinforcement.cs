@@ -56,7 +56,7 @@ public static class HoleReinforcement
 
     /// <summary>Length of a strip.</summary>
     public static readonly OptionalParameter<double> Length = Parameter.Length(
-        Section, "length", "length of a strip; the hole's diameter when left out", possible: (10, 300), usual: (60, 130)).Optional();
+        Section, "length", "length of a strip; the hole's diameter, or the longer of its sides, when left out", possible: (10, 300), usual: (60, 130)).Optional();
 
     /// <summary>The strips beside the hole, moved.</summary>
     public static readonly Parameter<double> Shift = Parameter.Length(
@@ -89,19 +89,18 @@ public static class HoleReinforcement
 
     private static void BuildRing(Bench bench, DesignSection section, Hole hole)
     {
-        var inner = hole.Radius + section[Inset].Value;
-        var outer = inner + section[Width].Value;
+        var (inset, width) = (section[Inset].Value, section[Width].Value);
 
         // Of parts equally near, such as the legs of an X, the first: rounding must not choose.
-        var near = bench.Members.Where(m => m.Face == TopFace.Inside).Select(m => (Member: m, Distance: m.Footprint.DistanceTo(hole.Center))).ToList();
+        var near = bench.Members.Where(m => m.Face == TopFace.Inside).Select(m => (Member: m, Distance: hole.ClearanceOf(m.Footprint))).ToList();
         var least = near.Select(m => m.Distance).DefaultIfEmpty(double.PositiveInfinity).Min();
         var (nearest, reach) = near.FirstOrDefault(m => m.Distance <= least + Tolerances.TouchMm);
-        if (nearest is not null && outer > reach + Tolerances.TouchMm)
+        if (nearest is not null && inset + width > reach + Tolerances.TouchMm)
         {
-            var most = Math.Floor((reach - inner) * 10) / 10;
+            var most = Math.Floor((reach - inset) * 10) / 10;
             bench.Misfit(
                 Name,
-                $"the ring's outer radius is {Say.Mm(outer)}, and the {nearest.Name} lies {Say.Mm(reach)} from the hole's centre",
+                $"the ring ends {Say.Mm(inset + width)} outside the hole's edge, and the {nearest.Name} lies {Say.Mm(reach)} from it",
                 (most >= LeastRingMm ? $"make the ring {Say.Mm(most)} wide or narrower" : "take strips (`style = \"strips\"`)") + $", or move the {nearest.Name} away from the hole",
                 section[Width].Place,
                 section[Inset].Place,
@@ -109,18 +108,18 @@ public static class HoleReinforcement
             return;
         }
 
-        var ring = Region.Between(Contour.Circle(hole.Center, outer, "outer edge"), Contour.Circle(hole.Center, inner, "hole side"));
+        var ring = Region.Between(hole.LineOutside(inset + width, "outer edge"), hole.LineOutside(inset, "hole side"));
         Add(bench, section, Name, ring, Stock.Lying(section.Get(Grain).Value).Grain);
     }
 
     private static void BuildStrips(Bench bench, DesignSection section, Hole hole)
     {
         ReadOnlySpan<(string, Vec2)> all = [("bass", -Vec2.UnitX), ("treble", Vec2.UnitX), ("tail side", -Vec2.UnitY), ("neck side", Vec2.UnitY)];
-        var half = (section.Find(Length)?.Value ?? (2 * hole.Radius)) / 2;
+        var half = section.Find(Length)?.Value / 2 ?? Math.Max(hole.HalfWidth, hole.HalfLength);
         foreach (var (where, outward) in all[..section[Count].Value])
         {
             var middle = hole.Center + (outward.Y == 0 ? Vec2.UnitY * section[Shift].Value : default);
-            var near = middle + (outward * (hole.Radius + section[Inset].Value));
+            var near = middle + (outward * ((outward.Y == 0 ? hole.HalfWidth : hole.HalfLength) + section[Inset].Value));
             var far = near + (outward * section[Width].Value);
             var along = outward.Left * half;
             var (first, last) = outward.Y == 0

@@ -39,13 +39,13 @@ public static class Rosette
             return;
         }
 
-        var inner = hole.Radius + design[Margin].Value;
-        var outer = inner + design[Width].Value;
-        if (liningLine.DistanceTo(hole.Center) <= outer)
+        var (margin, width) = (design[Margin].Value, design[Width].Value);
+        var reach = Distances.Between(liningLine, hole.Edge);
+        if (reach <= margin + width)
         {
             bench.Misfit(
                 Name,
-                $"the channel's outer radius of {Say.Mm(outer)} reaches the linings",
+                $"the channel ends {Say.Mm(margin + width)} outside the hole's edge, and the lining lies {Say.Mm(reach)} from it",
                 "narrow the channel or its margin, or make the hole smaller",
                 design[Width].Place,
                 design[Margin].Place,
@@ -67,7 +67,7 @@ public static class Rosette
             Name = Name,
             Kind = MemberKind.Channel,
             Face = TopFace.Outside,
-            Footprint = Region.Between(Contour.Circle(hole.Center, outer, "outer wall"), Contour.Circle(hole.Center, inner, "inner wall")),
+            Footprint = Region.Between(hole.LineOutside(margin + width, "outer wall"), hole.LineOutside(margin, "inner wall")),
             ThicknessMm = design[Depth].Value,
             Material = null,
             Grain = Angle.Zero,

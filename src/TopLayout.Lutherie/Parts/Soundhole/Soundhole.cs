@@ -4,15 +4,31 @@ using TopLayout.Lutherie.Findings;
 
 namespace TopLayout.Lutherie.Parts;
 
-/// <summary>The round soundhole on the centre line.</summary>
+/// <summary>What a hole looks like.</summary>
+public enum HoleShape
+{
+    /// <summary>A circle.</summary>
+    Round,
+
+    /// <summary>An oval of four arcs.</summary>
+    Oval,
+
+    /// <summary>A straight side and a bow.</summary>
+    D,
+}
+
+/// <summary>The soundhole: round, oval or D-shaped, on the centre line or beside it.</summary>
 public static class Soundhole
 {
+    /// <summary>The label of its edge.</summary>
+    public const string EdgeLabel = "hole";
+
     /// <summary>The section.</summary>
-    public static readonly Section Section = Section.Always("soundhole", "the round soundhole");
+    public static readonly Section Section = Section.Always("soundhole", "the soundhole");
 
     /// <summary>Diameter.</summary>
     public static readonly Parameter<double> Diameter = Parameter.Length(
-        Section, "diameter", "diameter", possible: (15, 200), usual: (55, 106), fallback: 100,
+        Section, "diameter", "diameter of a round hole; width across the body of an oval or a D", possible: (15, 200), usual: (55, 106), fallback: 100,
         byBody: BodyValues.Of(
             parlour: (92, 85, 96), classical: (86, 82, 90), concert: (96, 90, 100), auditorium: (100, 96, 104),
             squareShouldered: (101, 98, 104), jumbo: (102, 100, 106), tenorUkulele: (60, 55, 66),
@@ -30,50 +46,114 @@ public static class Soundhole
             parlour: (138, 155), classical: (145, 158), concert: (135, 150), auditorium: (142, 155),
             squareShouldered: (142, 152), jumbo: (144, 156), tenorUkulele: (80, 95), octaveMandolin: (110, 130))).Optional();
 
+    /// <summary>Shape.</summary>
+    public static readonly Parameter<HoleShape> Shape = Parameter.Choice(
+        Section, "shape", "round, oval, or d: a straight side and a bow", HoleShape.Round, ("round", HoleShape.Round), ("oval", HoleShape.Oval), ("d", HoleShape.D));
+
+    /// <summary>Length along the body, of a hole that is not round.</summary>
+    public static readonly OptionalParameter<double> Length = Parameter.Length(
+        Section, "length", "length along the body of an oval or a D", possible: (15, 250), usual: (40, 130)).Optional();
+
+    /// <summary>Where the straight side of a D lies.</summary>
+    public static readonly Parameter<bool> StraightTowardNeck = Parameter.Choice(
+        Section, "straight_side", "which end of a D its straight side is: neck or tail", true, ("neck", true), ("tail", false));
+
+    /// <summary>Radius of the corners of a D.</summary>
+    public static readonly Parameter<double> CornerRadius = Parameter.Length(
+        Section, "corner_radius", "radius of the two corners of a D", possible: (1, 60), usual: (4, 20), fallback: 8);
+
+    /// <summary>Sideways.</summary>
+    public static readonly Parameter<double> TowardTreble = Parameter.Length(
+        Section, "toward_treble", "from the centre line to the hole's centre; negative towards the bass side", possible: (-150, 150), usual: (-60, 60), fallback: 0);
+
+    /// <summary>The strip glued round its inside.</summary>
+    public static readonly Parameter<double> Liner = Parameter.Length(
+        Section, "liner", "thickness of a strip bent round inside the hole's edge; 0 for none", possible: (0, 5), usual: (0, 2), fallback: 0);
+
     /// <summary>The two ways to place it.</summary>
     public static readonly ExactlyOneOf Position = ExactlyOneOf.Defaulted(Gap, 5, FromNeckEdge);
 
     /// <summary>All of them.</summary>
-    public static IEnumerable<Parameter> All => [Diameter, Gap, FromNeckEdge];
+    public static IEnumerable<Parameter> All => [Diameter, Shape, Length, StraightTowardNeck, CornerRadius, Gap, FromNeckEdge, TowardTreble, Liner];
 
-    /// <summary>The hole as read: placed from the neck edge, or behind the fretboard's end.</summary>
-    public static Hole Read(Design design)
+    /// <summary>Its length along the body, mm; the diameter of a round one.</summary>
+    public static double LengthAlong(Design design) => design.Find(Length)?.Value ?? design[Diameter].Value;
+
+    /// <summary>The hole as read; null where the corners of a D do not fit.</summary>
+    public static Hole? Read(Design design)
     {
-        var radius = design[Diameter].Value / 2;
-        var center = design.Find(FromNeckEdge)?.Value ?? (Fretboard.EndFromNeckEdge(design) + design.Find(Gap)!.Value.Value + radius);
-        return new Hole(new Point2(0, -center), radius);
+        var (halfAcross, along) = (design[Diameter].Value / 2, LengthAlong(design));
+        var fromNeckEdge = design.Find(FromNeckEdge)?.Value ?? (Fretboard.EndFromNeckEdge(design) + design.Find(Gap)!.Value.Value + (along / 2));
+        var center = new Point2(design[TowardTreble].Value, -fromNeckEdge);
+        var towardNeck = design.Get(StraightTowardNeck).Value;
+        return design.Get(Shape).Value switch
+        {
+            HoleShape.Round => new Hole(Contour.Circle(center, halfAcross, EdgeLabel)),
+            HoleShape.Oval => new Hole(HoleShapes.Oval(center, halfAcross, along / 2, EdgeLabel)),
+            _ => HoleShapes.D(
+                center + (Vec2.UnitY * (towardNeck ? along / 2 : -along / 2)), halfAcross, along, towardNeck, design[CornerRadius].Value, EdgeLabel) is { } edge
+                ? new Hole(edge)
+                : null,
+        };
     }
 
-    /// <summary>The hole; null, with the misfit said, when it does not lie inside the linings.</summary>
+    /// <summary>The hole; null, with the misfit said, when its shape cannot be drawn or it does not lie inside the linings.</summary>
     internal static Hole? Build(Bench bench, Contour liningLine)
     {
-        var hole = Read(bench.Design);
-        if (!liningLine.Contains(hole.Center) || liningLine.DistanceTo(hole.Center) <= hole.Radius)
+        var design = bench.Design;
+        if (!IsShapeSaid(bench))
+        {
+            return null;
+        }
+
+        if (Read(design) is not { } hole)
+        {
+            var most = Math.Floor(Math.Min(design[Diameter].Value, LengthAlong(design)) * 5) / 10;
+            bench.Misfit(
+                "soundhole",
+                $"corners of radius {Say.Mm(design[CornerRadius].Value)} do not fit a D {Say.Mm(design[Diameter].Value)} across and {Say.Mm(LengthAlong(design))} long",
+                $"make `corner_radius` {Say.Mm(most)} or less, or the hole larger",
+                design[CornerRadius].Place,
+                design[Diameter].Place);
+            return null;
+        }
+
+        if (!liningLine.Contains(hole.Center) || Distances.Between(liningLine, hole.Edge) <= 0)
         {
             bench.Misfit(
                 "soundhole",
-                $"the hole, {Say.Mm(2 * hole.Radius)} across and centred {Say.Mm(-hole.Center.Y)} from the neck edge, does not lie inside the linings",
+                $"the hole, {Size(design)} and centred {Say.Mm(-hole.Center.Y)} from the neck edge, does not lie inside the linings",
                 "make it smaller, or move it towards the middle of the body",
-                bench.Design[Diameter].Place,
-                bench.Design.Find(FromNeckEdge)?.Place ?? bench.Design[Scale.Length].Place);
+                design[Diameter].Place,
+                design.Find(FromNeckEdge)?.Place ?? design[Scale.Length].Place);
             return null;
         }
 
         return hole;
     }
-}
 
-/// <summary>A round hole.</summary>
-/// <param name="Center">Its centre in layout coordinates, mm.</param>
-/// <param name="Radius">Its radius, mm.</param>
-public readonly record struct Hole(Point2 Center, double Radius)
-{
-    /// <summary>Neck edge to the hole's edge nearest to the neck, mm.</summary>
-    public double NearEdge => -Center.Y - Radius;
+    /// <summary>The inner face of the liner; null when there is none. The possible values leave every hole open.</summary>
+    internal static Contour? LinerOf(Design design, Hole hole) => design[Liner].Value > 0 ? hole.LineInside(design[Liner].Value, "liner") : null;
 
-    /// <summary>Neck edge to the hole's edge nearest to the tail, mm.</summary>
-    public double FarEdge => -Center.Y + Radius;
+    private static string Size(Design design) => design.Get(Shape).Value == HoleShape.Round
+        ? $"{Say.Mm(design[Diameter].Value)} across"
+        : $"{Say.Mm(design[Diameter].Value)} across, {Say.Mm(LengthAlong(design))} long";
 
-    /// <summary>Its edge.</summary>
-    public Contour Edge => Contour.Circle(Center, Radius, "hole");
+    private static bool IsShapeSaid(Bench bench)
+    {
+        var design = bench.Design;
+        var (shape, length) = (design.Get(Shape), design.Find(Length));
+        if (shape.Value == HoleShape.Round == !length.HasValue)
+        {
+            return true;
+        }
+
+        bench.Misfit(
+            "soundhole",
+            length.HasValue ? "a round hole has a diameter, and this one has a `length` besides" : "a hole that is not round has a `length` along the body, and none is written",
+            length.HasValue ? "leave `length` out, or say `shape = \"oval\"` or `shape = \"d\"`" : "add `length`, or say `shape = \"round\"`",
+            length?.Place ?? shape.Place,
+            shape.Place);
+        return false;
+    }
 }
