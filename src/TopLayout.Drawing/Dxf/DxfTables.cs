@@ -2,32 +2,43 @@ using TopLayout.Geometry;
 
 namespace TopLayout.Drawing.Dxf;
 
-/// <summary>Writes what stands before the entities: header, line types, layers, text style.</summary>
+/// <summary>Writes what stands before the entities: header, line types, layers, text style, and what R2000 asks for besides.</summary>
 internal static class DxfTables
 {
-    /// <summary>The one text style.</summary>
-    public const string TextStyle = "STANDARD";
-
-    private const int Metric = 1;
-    private const int Millimetres = 4;
+    private const string TextStyle = "Standard";
     private const int Decimal = 2;
 
-    /// <summary>The name of a line style.</summary>
-    public static string LineType(LineStyle style) => style switch
+    /// <summary>The name of a line style as the level spells it.</summary>
+    public static string LineType(DxfRecords records, LineStyle style) => records.Spelled(style switch
     {
-        LineStyle.Continuous => "CONTINUOUS",
+        LineStyle.Continuous => "Continuous",
         LineStyle.Dashed => "DASHED",
         LineStyle.Chain => "CHAIN",
         _ => "LONG_DASHED",
-    };
+    });
+
+    /// <summary>The one text style as the level spells it.</summary>
+    public static string StyleName(DxfRecords records) => records.Spelled(TextStyle);
 
     /// <summary>Version, drawing box and units; the box counts text too.</summary>
-    public static void WriteHeader(TagWriter tags, Box2 box)
+    /// <param name="tags">Where to.</param>
+    /// <param name="options">What is written.</param>
+    /// <param name="box">The box, in sheet coordinates, mm.</param>
+    /// <param name="seed">A handle above all others; empty where there are none.</param>
+    public static void WriteHeader(TagWriter tags, DxfOptions options, Box2 box, string seed)
     {
         tags.Variable("$ACADVER");
-        tags.Text(1, "AC1009");
+        tags.Text(1, options.HasHandles ? "AC1015" : "AC1009");
+        if (options.HasHandles)
+        {
+            tags.Variable("$DWGCODEPAGE");
+            tags.Text(3, "ANSI_1252");
+            tags.Variable("$HANDSEED");
+            tags.Text(5, seed);
+        }
+
         tags.Variable("$INSBASE");
-        tags.Point(10, new Point2(0, 0));
+        tags.Origin();
         tags.Variable("$EXTMIN");
         tags.Point(10, box.Min);
         tags.Variable("$EXTMAX");
@@ -41,51 +52,91 @@ internal static class DxfTables
         tags.Variable("$LUPREC");
         tags.Whole(70, 4);
         tags.Variable("$MEASUREMENT");
-        tags.Whole(70, Metric);
+        tags.Whole(70, options.Unit == DxfUnit.Mm ? 1 : 0);
         tags.Variable("$INSUNITS");
-        tags.Whole(70, Millimetres);
+        tags.Whole(70, options.Unit == DxfUnit.Mm ? 4 : 1);
     }
 
-    /// <summary>Every line style, whether used or not.</summary>
-    public static void WriteLineTypes(TagWriter tags)
+    /// <summary>All tables of the level.</summary>
+    public static void Write(DxfRecords records, IReadOnlyCollection<Layer> layers)
+    {
+        var full = records.Options.HasHandles;
+        if (full)
+        {
+            records.Table("VPORT", 0, _ => { });
+        }
+
+        WriteLineTypes(records);
+        WriteLayers(records, layers);
+        WriteTextStyle(records);
+        if (full)
+        {
+            records.Table("VIEW", 0, _ => { });
+            records.Table("UCS", 0, _ => { });
+            records.Table("APPID", 1, table => records.Entry("APPID", table, "AcDbRegAppTableRecord", "ACAD"));
+            records.Table("DIMSTYLE", 1, table => records.Entry("DIMSTYLE", table, "AcDbDimStyleTableRecord", "Standard"));
+        }
+    }
+
+    // Every line style, whether used or not.
+    private static void WriteLineTypes(DxfRecords records)
     {
         var styles = Enum.GetValues<LineStyle>();
-        StartTable(tags, "LTYPE", styles.Length);
-        foreach (var style in styles)
+        string[] taken = records.Options.HasHandles ? ["ByBlock", "ByLayer"] : [];
+        records.Table("LTYPE", taken.Length + styles.Length, table =>
         {
-            var dashes = Pen.Dashes(style);
-            StartEntry(tags, "LTYPE", LineType(style));
-            tags.Text(3, style.ToString());
-            tags.Whole(72, 65);
-            tags.Whole(73, dashes.Count);
-            tags.Mm(40, dashes.Sum());
-            foreach (var (index, dash) in dashes.Index())
+            foreach (var name in taken)
             {
-                tags.Mm(49, index % 2 == 0 ? dash : -dash);
+                WriteLineType(records, table, name, "", []);
+            }
+
+            foreach (var style in styles)
+            {
+                WriteLineType(records, table, LineType(records, style), style.ToString(), Pen.Dashes(style));
+            }
+        });
+    }
+
+    private static void WriteLineType(DxfRecords records, string table, string name, string description, IReadOnlyList<double> dashes)
+    {
+        var tags = records.Tags;
+        records.Entry("LTYPE", table, "AcDbLinetypeTableRecord", name);
+        tags.Text(3, description);
+        tags.Whole(72, 65);
+        tags.Whole(73, dashes.Count);
+        tags.Mm(40, dashes.Sum());
+        foreach (var (index, dash) in dashes.Index())
+        {
+            tags.Mm(49, index % 2 == 0 ? dash : -dash);
+            if (records.Options.HasHandles)
+            {
+                tags.Whole(74, 0);
             }
         }
-
-        tags.Text(0, "ENDTAB");
     }
 
-    /// <summary>Layer 0, which every reader expects, and the layers of the sheet.</summary>
-    public static void WriteLayers(TagWriter tags, IReadOnlyCollection<Layer> layers)
+    // Layer 0, which every reader expects, and the layers of the sheet.
+    private static void WriteLayers(DxfRecords records, IReadOnlyCollection<Layer> layers) => records.Table("LAYER", layers.Count + 1, table =>
     {
-        StartTable(tags, "LAYER", layers.Count + 1);
-        WriteLayer(tags, "0", Pen.For(Role.Text));
+        WriteLayer(records, table, "0", Pen.For(Role.Text));
         foreach (var layer in layers)
         {
-            WriteLayer(tags, layer.Name, Pen.For(layer.Role));
+            WriteLayer(records, table, layer.Name, Pen.For(layer.Role));
         }
+    });
 
-        tags.Text(0, "ENDTAB");
+    private static void WriteLayer(DxfRecords records, string table, string name, Pen pen)
+    {
+        records.Entry("LAYER", table, "AcDbLayerTableRecord", name);
+        records.Tags.Whole(62, pen.ColourNumber);
+        records.Tags.Text(6, LineType(records, pen.Style));
     }
 
-    /// <summary>The one text style, in the plain font that readers have.</summary>
-    public static void WriteTextStyle(TagWriter tags)
+    // The one text style, in the plain font that readers have.
+    private static void WriteTextStyle(DxfRecords records) => records.Table("STYLE", 1, table =>
     {
-        StartTable(tags, "STYLE", 1);
-        StartEntry(tags, "STYLE", TextStyle);
+        var tags = records.Tags;
+        records.Entry("STYLE", table, "AcDbTextStyleTableRecord", StyleName(records));
         tags.Mm(40, 0);
         tags.Factor(41, 1);
         tags.Degrees(50, Angle.Zero);
@@ -93,27 +144,5 @@ internal static class DxfTables
         tags.Mm(42, 2.5);
         tags.Text(3, "txt");
         tags.Text(4, "");
-        tags.Text(0, "ENDTAB");
-    }
-
-    private static void WriteLayer(TagWriter tags, string name, Pen pen)
-    {
-        StartEntry(tags, "LAYER", name);
-        tags.Whole(62, pen.ColourNumber);
-        tags.Text(6, LineType(pen.Style));
-    }
-
-    private static void StartTable(TagWriter tags, string name, int count)
-    {
-        tags.Text(0, "TABLE");
-        tags.Text(2, name);
-        tags.Whole(70, count);
-    }
-
-    private static void StartEntry(TagWriter tags, string type, string name)
-    {
-        tags.Text(0, type);
-        tags.Text(2, name);
-        tags.Whole(70, 0);
-    }
+    });
 }

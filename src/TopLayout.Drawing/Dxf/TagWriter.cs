@@ -3,10 +3,14 @@ using TopLayout.Geometry;
 
 namespace TopLayout.Drawing.Dxf;
 
-/// <summary>Writes group codes and values, a line each: ASCII, LF.</summary>
-internal sealed class TagWriter(TextWriter output)
+/// <summary>Writes group codes and values, a line each: ASCII, LF. Lengths come in mm and leave in the unit of the file.</summary>
+internal sealed class TagWriter(TextWriter output, DxfUnit unit, Vec2 shift)
 {
+    private const double MmPerInch = 25.4;
+
+    // A nanometre in mm; a quarter of one in inches.
     private const int MmDecimals = 6;
+    private const int InchDecimals = 8;
     private const int DegreeDecimals = 8;
     private const int BulgeDecimals = 10;
 
@@ -20,11 +24,12 @@ internal sealed class TagWriter(TextWriter output)
     /// <summary>A count or flag.</summary>
     public void Whole(int code, int value) => Text(code, NumberFormat.Whole(value));
 
-    /// <summary>A length or coordinate, mm.</summary>
-    public void Mm(int code, double mm) => Text(code, NumberFormat.Real(mm, MmDecimals));
+    /// <summary>A length, mm.</summary>
+    public void Mm(int code, double mm) => Text(
+        code, unit == DxfUnit.Mm ? NumberFormat.Real(mm, MmDecimals) : NumberFormat.Real(mm / MmPerInch, InchDecimals));
 
     /// <summary>A bare factor.</summary>
-    public void Factor(int code, double factor) => Mm(code, factor);
+    public void Factor(int code, double factor) => Text(code, NumberFormat.Real(factor, MmDecimals));
 
     /// <summary>An angle, written in degrees.</summary>
     public void Degrees(int code, Angle angle) => Text(code, NumberFormat.Real(angle.Degrees, DegreeDecimals));
@@ -32,18 +37,26 @@ internal sealed class TagWriter(TextWriter output)
     /// <summary>A bulge.</summary>
     public void Bulge(double bulge) => Text(42, NumberFormat.Real(bulge, BulgeDecimals));
 
-    /// <summary>A point in the plane under codes n and n + 10.</summary>
+    /// <summary>A point of the sheet in the plane, under codes n and n + 10.</summary>
     public void Point2D(int code, Point2 p)
     {
-        Mm(code, p.X);
-        Mm(code + 10, p.Y);
+        Mm(code, p.X + shift.X);
+        Mm(code + 10, p.Y + shift.Y);
     }
 
-    /// <summary>A point at height zero under codes n, n + 10 and n + 20.</summary>
+    /// <summary>A point of the sheet at height zero, under codes n, n + 10 and n + 20.</summary>
     public void Point(int code, Point2 p)
     {
         Point2D(code, p);
         Mm(code + 20, 0);
+    }
+
+    /// <summary>The file's origin under codes 10, 20 and 30.</summary>
+    public void Origin()
+    {
+        Mm(10, 0);
+        Mm(20, 0);
+        Mm(30, 0);
     }
 
     /// <summary>The name of a header variable.</summary>
