@@ -10,7 +10,7 @@ internal static class Commands
     /// <summary>The whole command line.</summary>
     public static RootCommand Root() => new("Lays out the top of a flat-top stringed instrument, and says before gluing which glued edges will crack it.")
     {
-        New(), Draw(), Check(), ListPresets(), Explain(),
+        New(), DrawCommand.Make(), Check(), ListPresets(), Explain(),
         WoodsCommand.Make(), ParametersCommand.Make(),
     };
 
@@ -22,19 +22,6 @@ internal static class Commands
         var from = new Option<string>("--from") { Description = "the preset to start from", DefaultValueFactory = _ => "auditorium" };
         var command = new Command("new", "make a commented design file from a preset") { file, from };
         command.SetAction(parsed => NewDesign.Make(parsed.GetValue(file)!, parsed.GetValue(from)!));
-        return command;
-    }
-
-    private static Command Draw()
-    {
-        var design = Design();
-        var folder = new Option<string?>("--out") { Description = "the folder to write into; a folder named after the design when left out" };
-        var overwrite = new Option<bool>("--overwrite") { Description = "replace files in the way, whoever wrote them" };
-        var cutAnyway = new Option<bool>("--cut-anyway") { Description = "write the templates although a check failed" };
-        var quiet = new Option<bool>("--quiet") { Description = "say nothing but errors and failed checks" };
-        var command = new Command("draw", "write every sheet and the report into a folder") { design, folder, overwrite, cutAnyway, quiet };
-        command.SetAction(parsed => DrawSheets.Run(
-            parsed.GetValue(design)!, parsed.GetValue(folder), parsed.GetValue(overwrite), parsed.GetValue(cutAnyway), parsed.GetValue(quiet)));
         return command;
     }
 

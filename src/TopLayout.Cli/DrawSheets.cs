@@ -1,5 +1,6 @@
 using TopLayout.Lutherie.Findings;
 using TopLayout.Plans;
+using TopLayout.Plans.Sheets;
 
 namespace TopLayout.Cli;
 
@@ -7,8 +8,16 @@ namespace TopLayout.Cli;
 internal static class DrawSheets
 {
     /// <summary>Runs it; returns the exit code.</summary>
-    public static int Run(string design, string? folder, bool overwrite, bool cutAnyway, bool quiet)
+    public static int Run(string design, string? folder, bool overwrite, bool quiet, DrawOptions options)
     {
+        foreach (var name in options.Only)
+        {
+            if (!SheetCatalog.All.Any(e => e.Name == name))
+            {
+                return Print.UnknownName("sheet", name, [.. SheetCatalog.All.Select(e => e.Name)]);
+            }
+        }
+
         var review = DesignFile.Check(design);
         Print.Findings(review.Findings, quiet ? Severity.Fail : Severity.Remark);
         if (review.Top is not { } top)
@@ -24,7 +33,13 @@ internal static class DrawSheets
             return ExitCode.CouldNotRun;
         }
 
-        var files = Pipeline.Files(top, cutAnyway);
+        var files = Pipeline.Files(top, options);
+        if (files.Count == 0)
+        {
+            Console.Error.WriteLine($"nothing to draw: the design has no {string.Join(" and no ", options.Only)}, or a check withholds it");
+            return review.HasFailed ? ExitCode.CheckFailed : ExitCode.CouldNotRun;
+        }
+
         if (Write(target, files, overwrite) is { } problem)
         {
             Print.Findings([problem], Severity.Error);
@@ -39,7 +54,7 @@ internal static class DrawSheets
             }
         }
 
-        if (!cutAnyway && Pipeline.Withheld(top) is [_, ..] withheld)
+        if (Pipeline.Withheld(top, options) is [_, ..] withheld)
         {
             Console.Error.WriteLine($"a check failed, so these templates were not written: {string.Join(", ", withheld)}; `--cut-anyway` writes them");
         }

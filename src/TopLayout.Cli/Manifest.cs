@@ -87,8 +87,12 @@ internal sealed class Manifest
     private ImmutableArray<string> HashesOf(string name) => _hashes.GetValueOrDefault(name, []);
 
     // A name that leads out of the folder is none that this program wrote.
-    private static KeyValuePair<string, ImmutableArray<string>> Entry(JsonProperty entry) =>
-        Path.GetFileName(entry.Name) == entry.Name && entry.Name is not ("" or "." or ".." or Name)
-            ? KeyValuePair.Create(entry.Name, entry.Value.EnumerateArray().Select(v => v.GetString() ?? "").ToImmutableArray())
-            : throw new FormatException($"`{entry.Name}` is no file of this folder");
+    private static KeyValuePair<string, ImmutableArray<string>> Entry(JsonProperty entry) => IsInside(entry.Name)
+        ? KeyValuePair.Create(entry.Name, entry.Value.EnumerateArray().Select(v => v.GetString() ?? "").ToImmutableArray())
+        : throw new FormatException($"`{entry.Name}` is no file of this folder");
+
+    // A file name, or one folder and a file name.
+    private static bool IsInside(string name) => name != Name
+        && name.Split('/') is { Length: <= 2 } parts
+        && parts.All(p => p is not ("" or "." or "..") && Path.GetFileName(p) == p && !p.Contains('\\', StringComparison.Ordinal));
 }

@@ -66,7 +66,9 @@ internal sealed class OutputFolder(string path)
     private bool IsForeign(string name, Manifest? known, bool overwrite)
     {
         var path = Path.Combine(_path, name);
+        var folder = Path.GetDirectoryName(path)!;
         return Directory.Exists(path)
+            || File.Exists(folder)
             || (!overwrite && File.Exists(path) && known?.Lists(name, Manifest.Hash(File.ReadAllBytes(path))) != true);
     }
 
@@ -79,6 +81,7 @@ internal sealed class OutputFolder(string path)
             Directory.CreateDirectory(Staging);
             foreach (var file in files)
             {
+                Directory.CreateDirectory(Path.GetDirectoryName(Path.Combine(Staging, file.Name))!);
                 WriteWhole(Path.Combine(Staging, file.Name), file.Content);
             }
 
@@ -88,12 +91,13 @@ internal sealed class OutputFolder(string path)
             WriteManifest(next.Or(known));
             foreach (var file in files)
             {
+                Directory.CreateDirectory(Path.GetDirectoryName(Path.Combine(_path, file.Name))!);
                 File.Move(Path.Combine(Staging, file.Name), Path.Combine(_path, file.Name), overwrite: true);
             }
 
             foreach (var name in stale)
             {
-                File.Delete(Path.Combine(_path, name));
+                Delete(name);
             }
 
             WriteManifest(next);
@@ -101,6 +105,22 @@ internal sealed class OutputFolder(string path)
         finally
         {
             DeleteStaging();
+        }
+    }
+
+    // A folder of sheets goes with the last of them.
+    private void Delete(string name)
+    {
+        var path = Path.Combine(_path, name);
+        if (!File.Exists(path))
+        {
+            return;
+        }
+
+        File.Delete(path);
+        if (name.Contains('/', StringComparison.Ordinal) && Path.GetDirectoryName(path) is { } folder && !Directory.EnumerateFileSystemEntries(folder).Any())
+        {
+            Directory.Delete(folder);
         }
     }
 

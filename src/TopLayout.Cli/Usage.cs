@@ -52,6 +52,7 @@ internal static class Usage
     {
         ArgumentResult argument => $"`{command.Name}` needs <{argument.Argument.Name}>: {argument.Argument.Description}",
         OptionResult { Tokens.Count: > 1 } option => $"`{option.Option.Name}` stands there twice; once is enough",
+        OptionResult { Tokens.Count: 1 } => error.Message.TrimEnd('.'),
         OptionResult option => $"`{option.Option.Name}` needs a value: {option.Option.Description}",
         CommandResult result when command.Subcommands.Count > 0 && result.Command == command =>
             $"say what to do: {string.Join(", ", command.Subcommands.Select(c => c.Name))}",

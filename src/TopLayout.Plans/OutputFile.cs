@@ -1,9 +1,9 @@
 namespace TopLayout.Plans;
 
-/// <summary>A file to write: its name inside the output folder and its whole content.</summary>
+/// <summary>A file to write: its path inside the output folder and its whole content.</summary>
 public sealed class OutputFile(string name, byte[] content)
 {
-    /// <summary>File name without a folder.</summary>
+    /// <summary>Path inside the output folder; folders are parted by '/'.</summary>
     public string Name { get; } = name;
 
     /// <summary>The bytes.</summary>

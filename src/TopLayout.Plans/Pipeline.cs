@@ -35,31 +35,39 @@ public static class Pipeline
     }
 
     /// <summary>
-    /// Every file of a reviewed top, in order. Cut files (templates) are left out when a check failed, unless asked for: a template that
-    /// will crack the top should not lie about.
+    /// Every file of a reviewed top that is wanted, in order. Cut files (templates) are left out when a check failed, unless asked for: a
+    /// template that will crack the top should not lie about. The report comes with all sheets, not with single ones.
     /// </summary>
-    public static IReadOnlyList<OutputFile> Files(ReviewedTop top, bool cutAnyway)
+    public static IReadOnlyList<OutputFile> Files(ReviewedTop top, DrawOptions options)
     {
-        var withheld = !cutAnyway && top.Findings.Any(f => f.Severity == Severity.Fail);
         var files = new List<OutputFile>();
-        foreach (var entry in SheetCatalog.All.Where(e => !(withheld && e.IsCutFile)))
+        foreach (var entry in Wanted(options).Where(e => !(e.IsCutFile && IsWithheld(top, options))))
         {
-            if (entry.Draw(top) is { } sheet)
+            foreach (var sheet in entry.Draw(top))
             {
-                files.Add(new OutputFile(sheet.Name + ".dxf", Bytes(s => DxfWriter.Write(sheet, s))));
-                files.Add(new OutputFile(sheet.Name + ".svg", Bytes(s => SvgWriter.Write(sheet, s))));
+                files.Add(new OutputFile(entry.PathOf(sheet) + ".dxf", Bytes(s => DxfWriter.Write(sheet, s, options.Dxf))));
+                files.Add(new OutputFile(entry.PathOf(sheet) + ".svg", Bytes(s => SvgWriter.Write(sheet, s))));
             }
         }
 
-        files.Add(new OutputFile("report.md", MarkdownReport.Write(top)));
-        files.Add(new OutputFile("report.json", JsonReport.Write(top)));
+        if (options.Only.IsEmpty)
+        {
+            files.Add(new OutputFile("report.md", MarkdownReport.Write(top)));
+            files.Add(new OutputFile("report.json", JsonReport.Write(top)));
+        }
+
         return files;
     }
 
-    /// <summary>Names of the cut sheets that <see cref="Files"/> leaves out for this top.</summary>
-    public static IReadOnlyList<string> Withheld(ReviewedTop top) => top.Findings.Any(f => f.Severity == Severity.Fail)
-        ? [.. SheetCatalog.All.Where(e => e.IsCutFile && e.Draw(top) is not null).Select(e => e.Name)]
+    /// <summary>Names of the wanted cut sheets that <see cref="Files"/> leaves out for this top.</summary>
+    public static IReadOnlyList<string> Withheld(ReviewedTop top, DrawOptions options) => IsWithheld(top, options)
+        ? [.. Wanted(options).Where(e => e.IsCutFile && e.Draw(top).Any()).Select(e => e.Name)]
         : [];
+
+    private static IEnumerable<SheetEntry> Wanted(DrawOptions options) =>
+        SheetCatalog.All.Where(e => options.Only.IsEmpty || options.Only.Contains(e.Name));
+
+    private static bool IsWithheld(ReviewedTop top, DrawOptions options) => !options.CutAnyway && top.Findings.Any(f => f.Severity == Severity.Fail);
 
     private static byte[] Bytes(Action<Stream> write)
     {

@@ -71,7 +71,7 @@ public class DrawTests(ITestOutputHelper output)
     {
         var text = File.ReadAllText(Toplayout.PresetFile(preset));
         SortedDictionary<string, byte[]> Files() => new(
-            Pipeline.Files(Pipeline.Check(text, "design.toml").Top!, cutAnyway: true).ToDictionary(f => f.Name, f => f.Content), StringComparer.Ordinal);
+            Pipeline.Files(Pipeline.Check(text, "design.toml").Top!, new DrawOptions { CutAnyway = true }).ToDictionary(f => f.Name, f => f.Content), StringComparer.Ordinal);
         var before = Files();
         var culture = CultureInfo.CurrentCulture;
         try

@@ -87,21 +87,11 @@ public static class MarkdownReport
         Line(text, "|" + string.Concat(table.Columns.Select(_ => " --- |")));
         foreach (var row in table.Rows)
         {
-            Line(text, "| " + string.Join(" | ", row.Select(c => Print(c, units))) + " |");
+            Line(text, "| " + string.Join(" | ", row.Select(c => CellText.Of(c, units))) + " |");
         }
 
         Line(text, "");
     }
-
-    private static string Print(Cell cell, LengthUnit units) => cell switch
-    {
-        Cell.Words w => w.Text,
-        Cell.Length l => units == LengthUnit.Inch ? LengthText.Of(l.Mm, units) : NumberFormat.Fixed(l.Mm, 2),
-        Cell.Area a => NumberFormat.Trimmed(a.SquareMm / 100, 1) + " cm²",
-        Cell.Turn t => LengthText.Of(t.Angle),
-        Cell.Number n => NumberFormat.Whole(n.Value),
-        _ => throw new ArgumentOutOfRangeException(nameof(cell)),
-    };
 
     private static void Assumptions(StringBuilder text, ReviewedTop top)
     {

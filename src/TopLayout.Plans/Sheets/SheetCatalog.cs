@@ -4,10 +4,17 @@ using TopLayout.Drawing;
 namespace TopLayout.Plans.Sheets;
 
 /// <summary>A kind of sheet.</summary>
-/// <param name="Name">File stem.</param>
+/// <param name="Name">What a maker asks for by; the file stem, or the folder of several.</param>
 /// <param name="IsCutFile">True when it is meant to be cut, so that it is withheld when a check failed.</param>
-/// <param name="Draw">The sheet; null when the design has nothing for it.</param>
-public sealed record SheetEntry(string Name, bool IsCutFile, Func<ReviewedTop, Sheet?> Draw);
+/// <param name="Draw">The sheets; none when the design has nothing for them.</param>
+public sealed record SheetEntry(string Name, bool IsCutFile, Func<ReviewedTop, IEnumerable<Sheet>> Draw)
+{
+    /// <summary>The folder they are written into; empty for the output folder itself.</summary>
+    public string Folder { get; init; } = "";
+
+    /// <summary>The path of a sheet's file inside the output folder, without extension; always with '/'.</summary>
+    public string PathOf(Sheet sheet) => Folder.Length == 0 ? sheet.Name : $"{Folder}/{sheet.Name}";
+}
 
 /// <summary>The written list of sheets, in the order they are drawn.</summary>
 public static class SheetCatalog
@@ -15,8 +22,14 @@ public static class SheetCatalog
     /// <summary>All of them.</summary>
     public static ImmutableArray<SheetEntry> All { get; } =
     [
-        new("outside-plan", false, PlanSheet.Outside),
-        new("inside-plan", false, PlanSheet.Inside),
-        new("tongue", true, TongueSheet.Draw),
+        new("outside-plan", false, top => One(PlanSheet.Outside(top))),
+        new("inside-plan", false, top => One(PlanSheet.Inside(top))),
+        new("rosette", true, top => One(RosetteSheet.Draw(top))),
+        new("bridge-place", false, top => One(BridgeSheet.Draw(top))),
+        new("tongue", true, top => One(TongueSheet.Draw(top))),
+        new("parts", true, PartSheets.Draw) { Folder = "parts" },
+        new("numbers", false, top => One(NumberSheet.Draw(top))),
     ];
+
+    private static IEnumerable<Sheet> One(Sheet? sheet) => sheet is null ? [] : [sheet];
 }

@@ -1,0 +1,70 @@
+using System.CommandLine;
+using TopLayout.Drawing.Dxf;
+using TopLayout.Plans;
+using TopLayout.Plans.Sheets;
+
+namespace TopLayout.Cli;
+
+/// <summary>The command <c>draw</c>: its arguments and options.</summary>
+internal static class DrawCommand
+{
+    /// <summary>The command.</summary>
+    public static Command Make()
+    {
+        var design = new Argument<string>("design") { Description = "the design file (TOML)" };
+        var folder = new Option<string?>("--out") { Description = "the folder to write into; a folder named after the design when left out" };
+        var only = new Option<string[]>("--only")
+        {
+            Description = $"only this sheet; may stand several times: {string.Join(", ", SheetCatalog.All.Select(e => e.Name))}",
+            HelpName = "sheet",
+        };
+        var level = Word("--dxf", "level of the DXF files: r12 (every reader), r2000, or lines-and-arcs for readers that lose bulges", ("r12", DxfLevel.R12), ("r2000", DxfLevel.R2000), ("lines-and-arcs", DxfLevel.LinesAndArcs));
+        var unit = Word("--dxf-unit", "unit of the DXF files: mm or in", ("mm", DxfUnit.Mm), ("in", DxfUnit.Inch));
+        var origin = Word("--dxf-origin", "origin of the DXF files: datum (centre joint at the neck edge) or corner (lower left of the sheet)", ("datum", DxfOrigin.Datum), ("corner", DxfOrigin.Corner));
+        var overwrite = new Option<bool>("--overwrite") { Description = "replace files in the way, whoever wrote them" };
+        var cutAnyway = new Option<bool>("--cut-anyway") { Description = "write the templates although a check failed" };
+        var quiet = new Option<bool>("--quiet") { Description = "say nothing but errors and failed checks" };
+        var command = new Command("draw", "write every sheet and the report into a folder")
+        {
+            design, folder, only, level, unit, origin, overwrite, cutAnyway, quiet,
+        };
+        command.SetAction(parsed => DrawSheets.Run(
+            parsed.GetValue(design)!,
+            parsed.GetValue(folder),
+            parsed.GetValue(overwrite),
+            parsed.GetValue(quiet),
+            new DrawOptions
+            {
+                CutAnyway = parsed.GetValue(cutAnyway),
+                Only = [.. parsed.GetValue(only) ?? []],
+                Dxf = new DxfOptions(parsed.GetValue(level), parsed.GetValue(unit), parsed.GetValue(origin)),
+            }));
+        return command;
+    }
+
+    // One of a few words; the first stands when none is given.
+    private static Option<T> Word<T>(string name, string description, params (string Word, T Value)[] words)
+        where T : struct
+    {
+        var option = new Option<T>(name)
+        {
+            Description = description,
+            HelpName = string.Join("|", words.Select(w => w.Word)),
+            CustomParser = result =>
+            {
+                var given = result.Tokens[0].Value;
+                foreach (var (word, value) in words)
+                {
+                    if (word == given)
+                    {
+                        return value;
+                    }
+                }
+
+                result.AddError($"`{name}` takes {string.Join(", ", words.Select(w => w.Word))}; it is `{given}`");
+                return default;
+            },
+        };
+        return option;
+    }
+}

@@ -1,0 +1,20 @@
+using System.Collections.Immutable;
+using TopLayout.Drawing.Dxf;
+
+namespace TopLayout.Plans;
+
+/// <summary>What of a reviewed top is drawn, and how.</summary>
+public sealed record DrawOptions
+{
+    /// <summary>Every sheet but the templates of a failed top; DXF as most readers take it.</summary>
+    public static DrawOptions Default { get; } = new();
+
+    /// <summary>Templates are drawn although a check failed.</summary>
+    public bool CutAnyway { get; init; }
+
+    /// <summary>The sheets wanted, by name; all, with the report, when empty.</summary>
+    public ImmutableArray<string> Only { get; init; } = [];
+
+    /// <summary>How DXF is written.</summary>
+    public DxfOptions Dxf { get; init; }
+}

@@ -1,0 +1,50 @@
+using TopLayout.Drawing;
+using TopLayout.Geometry;
+using TopLayout.Lutherie.Parts;
+
+namespace TopLayout.Plans.Sheets;
+
+/// <summary>Where the bridge and the saddle go, at full size, with every distance that places them.</summary>
+internal static class BridgeSheet
+{
+    /// <summary>The sheet; null when the layout has no bridge.</summary>
+    public static Sheet? Draw(ReviewedTop top)
+    {
+        var layout = top.Layout;
+        if (layout.Find(Bridge.Name) is not { } bridge)
+        {
+            return null;
+        }
+
+        var board = new SheetBoard();
+        var view = new FaceView(TopFace.Outside, layout.Design.Get(Identity.Handed).Value);
+        var outline = view.Map(bridge.Footprint.Outer);
+        board.Draw(Bridge.Name, Role.Mark, outline);
+        board.Line("saddle", Role.Mark, view.Map(layout.Saddle.Bass), view.Map(layout.Saddle.Treble));
+        var theory = view.Map(new Point2(0, -layout.Frets.SaddleFromNeckEdge)).Y;
+        board.Line("theoretical saddle", Role.Centre, new Point2(outline.Bounds.Min.X, theory), new Point2(outline.Bounds.Max.X, theory));
+        var body = outline.Bounds;
+        board.Line("centre line", Role.Centre, new Point2(0, body.Max.Y + 5), new Point2(0, body.Min.Y - 6));
+        FaceMarks.Draw(board, view, body);
+        Measures(board, layout, view, body);
+        var drawn = board.Extents;
+        board.Write(
+            Cautions.Part, "place it by the real neck: measure from the nut, or nut to fret 12 and the same again, then the compensation", new Point2(drawn.Min.X, drawn.Min.Y - 7));
+        TitleBlock.Draw(board, top, "Bridge and saddle: where they go, full size", FaceMarks.Reading(view), new Point2(drawn.Min.X, drawn.Min.Y - 12), drawn.Width);
+        return board.Finish("bridge-place", $"Place of the bridge - {layout.Design[Identity.Name].Value}", "Where the bridge and the saddle stand on the top, at full size.");
+    }
+
+    private static void Measures(SheetBoard board, Layout layout, FaceView view, Box2 body)
+    {
+        var (design, nut) = (layout.Design, layout.Frets.NeckEdgeFromNut);
+        string Of(double mm) => LengthText.WithUnit(mm, design.Units);
+        string Both(double fromNeckEdge) => $"{Of(fromNeckEdge)} from neck edge, {Of(nut + fromNeckEdge)} from nut";
+        var ladder = new Ladder("bridge measures", body.Max.X + 8, outward: 1);
+        ladder.Add(body.Max.Y, $"front edge {Both(-body.Max.Y)}; {Of(body.Width)} long");
+        ladder.Add(view.Map(new Point2(0, -layout.Frets.SaddleFromNeckEdge)).Y, $"theoretical saddle {Both(layout.Frets.SaddleFromNeckEdge)}");
+        ladder.Add(view.Map(layout.Saddle.Treble).Y, $"outer treble string {Both(-layout.Saddle.Treble.Y)}, {Of(layout.Saddle.Treble.X)} from the centre line");
+        ladder.Add(view.Map(layout.Saddle.Bass).Y, $"outer bass string {Both(-layout.Saddle.Bass.Y)}, {Of(-layout.Saddle.Bass.X)} from the centre line");
+        ladder.Add(body.Min.Y, $"rear edge {Both(-body.Min.Y)}");
+        ladder.Draw(board);
+    }
+}

@@ -1,0 +1,67 @@
+using TopLayout.Drawing;
+using TopLayout.Geometry;
+using TopLayout.Lutherie.Parts;
+
+namespace TopLayout.Plans.Sheets;
+
+/// <summary>The soundhole and the channel round it at full size, with the radii to set a cutter by.</summary>
+internal static class RosetteSheet
+{
+    private const double CrossMm = 4;
+
+    /// <summary>The sheet.</summary>
+    public static Sheet Draw(ReviewedTop top)
+    {
+        var (layout, hole) = (top.Layout, top.Layout.Hole);
+        var board = new SheetBoard();
+        var view = new FaceView(TopFace.Outside, layout.Design.Get(Identity.Handed).Value);
+        board.Draw("soundhole", Role.Cut, view.Map(hole.Edge));
+        var body = view.Map(hole.Edge).Bounds;
+        foreach (var loop in layout.Find(Rosette.Name)?.Footprint.Loops ?? [])
+        {
+            board.Draw(Rosette.Name, Role.Pocket, view.Map(loop));
+            body = body.Union(view.Map(loop).Bounds);
+        }
+
+        foreach (var edge in layout.Find(Fretboard.Name)?.Footprint.Edges ?? [])
+        {
+            foreach (var piece in Inside(view.Map(new Contour([new Vertex(edge.Start, edge.Bulge), new Vertex(edge.End)], isClosed: false)), body))
+            {
+                board.Draw(Fretboard.Name, Role.Hidden, piece);
+            }
+        }
+
+        var centre = view.Map(hole.Center);
+        board.Line("hole centre", Role.Centre, centre - new Vec2(CrossMm, 0), centre + new Vec2(CrossMm, 0));
+        board.Line("centre line", Role.Centre, new Point2(0, body.Max.Y + 5), new Point2(0, body.Min.Y - 6));
+        FaceMarks.Draw(board, view, body);
+        Measures(board, layout, view, body);
+        var drawn = board.Extents;
+        board.Write(Cautions.Part, Cautions.Cutting, new Point2(drawn.Min.X, drawn.Min.Y - 7));
+        TitleBlock.Draw(board, top, "Rosette and soundhole, full size", FaceMarks.Reading(view), new Point2(drawn.Min.X, drawn.Min.Y - 12), drawn.Width);
+        return board.Finish("rosette", $"Rosette and soundhole - {layout.Design[Identity.Name].Value}", "The soundhole and the channel for its rosette at full size.");
+    }
+
+    private static IReadOnlyList<Contour> Inside(Contour line, Box2 body) => Region.Inside(
+        Contour.Polygon(body.Min, new Point2(body.Max.X, body.Min.Y), body.Max, new Point2(body.Min.X, body.Max.Y))).Clip(line);
+
+    private static void Measures(SheetBoard board, Layout layout, FaceView view, Box2 body)
+    {
+        var (design, hole) = (layout.Design, layout.Hole);
+        string Of(double mm) => LengthText.WithUnit(mm, design.Units);
+        var ladder = new Ladder("rosette measures", body.Max.X + 8, outward: 1);
+        var centre = view.Map(hole.Center).Y;
+        ladder.Add(centre, $"centre {Of(-hole.Center.Y)} from neck edge");
+        ladder.Add(
+            centre - hole.HalfLength, hole.Radius is { } radius ? $"hole: radius {Of(radius)}" : $"hole: {Of(2 * hole.HalfWidth)} x {Of(2 * hole.HalfLength)}");
+        if (layout.Find(Rosette.Name) is { } channel)
+        {
+            var (margin, width) = (design[Rosette.Margin].Value, design[Rosette.Width].Value);
+            var (from, word) = hole.Radius is { } r ? (r, "radius") : (0, "from the hole's edge");
+            ladder.Add(centre - hole.HalfLength - margin, $"channel: inner wall, {word} {Of(from + margin)}");
+            ladder.Add(body.Min.Y, $"channel: outer wall, {word} {Of(from + margin + width)}; {Of(channel.ThicknessMm)} deep; cut it before the hole");
+        }
+
+        ladder.Draw(board);
+    }
+}
