@@ -54,6 +54,7 @@ public static class Pipeline
         {
             files.Add(new OutputFile("report.md", MarkdownReport.Write(top)));
             files.Add(new OutputFile("report.json", JsonReport.Write(top)));
+            files.Add(new OutputFile("report.html", HtmlReport.Write(top, [PlanSheet.Outside(top), PlanSheet.Inside(top)])));
         }
 
         return files;

@@ -32,6 +32,8 @@ public class CommandLineTests
     [InlineData("draw", "error: `draw` needs <design>: the design file (TOML)\n  help: toplayout draw --help")]
     [InlineData("draw x.toml --overwite", "hint: did you mean `--overwrite`?")]
     [InlineData("draw x.toml y.toml", "error: `y.toml` is one word too many for `draw`")]
+    [InlineData("draw x.toml --dxf r13", "error: `--dxf` takes r12, r2000, lines-and-arcs; it is `r13`")]
+    [InlineData("draw x.toml --dxf-unit", "error: `--dxf-unit` needs a value")]
     [InlineData("presets auditorum", "hint: did you mean `auditorium`?")]
     [InlineData("explain TL301", "error: there is no code `TL301`")]
     [InlineData("new x.toml --from jumbo-jet", "error: there is no preset `jumbo-jet`")]

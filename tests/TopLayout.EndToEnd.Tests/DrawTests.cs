@@ -20,14 +20,16 @@ public class DrawTests(ITestOutputHelper output)
 
         var fails = preset == "straight-tongue";
         Assert.Equal(fails ? 1 : 0, run.Code);
-        string[] expected = ["inside-plan.dxf", "inside-plan.svg", "outside-plan.dxf", "outside-plan.svg", "report.json", "report.md", "toplayout.files.json"];
-        string[] template = preset == "tapered-tongue" ? ["tongue.dxf", "tongue.svg"] : [];
-        Assert.Equal(expected.Concat(template).Order(StringComparer.Ordinal), Toplayout.Contents(folder).Keys);
-        Assert.Equal(Toplayout.Contents(folder).Keys.Where(n => n != "toplayout.files.json").Order(StringComparer.Ordinal), run.Output.Split('\n', StringSplitOptions.RemoveEmptyEntries).Select(l => Path.GetFileName(l)!).Order(StringComparer.Ordinal));
+        var names = Toplayout.Contents(folder).Keys;
+        string[] always = ["bridge-place.dxf", "bridge-place.svg", "inside-plan.dxf", "inside-plan.svg", "numbers.dxf", "numbers.svg", "outside-plan.dxf", "outside-plan.svg", "report.html", "report.json", "report.md", "toplayout.files.json"];
+        string[] templates = fails ? [] : preset == "tapered-tongue" ? ["rosette.dxf", "rosette.svg", "tongue.dxf", "tongue.svg"] : ["rosette.dxf", "rosette.svg"];
+        Assert.Equal(always.Concat(templates).Order(StringComparer.Ordinal), names.Where(n => !n.StartsWith("parts", StringComparison.Ordinal)));
+        Assert.Equal(fails, !names.Contains(Path.Combine("parts", "neck-block.dxf")));
+        Assert.Equal(names.Where(n => n != "toplayout.files.json").Order(StringComparer.Ordinal), run.Output.Split('\n', StringSplitOptions.RemoveEmptyEntries).Select(l => Path.GetRelativePath(folder, l)).Order(StringComparer.Ordinal));
 
         // The reader: tests/readers/check-drawing (ezdxf, librsvg, and its own lint). DXF layers end in _CUT, SVG groups in -cut.
-        var drawings = Directory.EnumerateFiles(folder).Where(f => f.EndsWith(".dxf", StringComparison.Ordinal) || f.EndsWith(".svg", StringComparison.Ordinal));
-        OutsideReader.CheckDrawing(output, ["--strict", "--gap", "0.05", "--closed", "[_-](CUT|POCKET|cut|pocket)$", .. drawings]);
+        var drawings = Directory.EnumerateFiles(folder, "*", SearchOption.AllDirectories).Where(f => f.EndsWith(".dxf", StringComparison.Ordinal) || f.EndsWith(".svg", StringComparison.Ordinal));
+        OutsideReader.CheckDrawing(output, ["--strict", "--ppm", "4", "--gap", "0.05", "--closed", "[_-](CUT|POCKET|cut|pocket)$", .. drawings]);
     }
 
     [Fact]
@@ -46,6 +48,37 @@ public class DrawTests(ITestOutputHelper output)
 
         Assert.Contains("hint: taper the tongue", run.Errors, StringComparison.Ordinal);
         Assert.Contains("4 failed checks", run.Output, StringComparison.Ordinal);
+    }
+
+    /// <summary>All levels, units and origins of DXF on one preset; the stranger is the same.</summary>
+    [Theory]
+    [InlineData("r2000", "mm", "corner")]
+    [InlineData("r2000", "in", "datum")]
+    [InlineData("lines-and-arcs", "mm", "datum")]
+    public void Draw_DxfOfAnotherLevelUnitAndOrigin_ReadsBackWithoutAFinding(string level, string unit, string origin)
+    {
+        using var desk = new Desk();
+        var folder = desk.At("plans");
+
+        Assert.Equal(0, Toplayout.Run("draw", Toplayout.PresetFile("tapered-tongue"), "--out", folder, "--dxf", level, "--dxf-unit", unit, "--dxf-origin", origin).Code);
+
+        string[] allowed = unit == "in" ? ["--allow", "units-not-mm"] : [];
+        OutsideReader.CheckDrawing(output, ["--strict", .. allowed, "--gap", "0.05", "--closed", "_(CUT|POCKET)$", .. Directory.EnumerateFiles(folder, "*.dxf", SearchOption.AllDirectories)]);
+    }
+
+    [Fact]
+    public void Draw_Only_WritesThatSheetAndTakesAwayWhatAnEarlierRunWrote()
+    {
+        using var desk = new Desk();
+        var folder = desk.At("plans");
+        Toplayout.Run("draw", Toplayout.PresetFile("auditorium"), "--out", folder);
+        Assert.True(Directory.Exists(Path.Combine(folder, "parts")));
+
+        var run = Toplayout.Run("draw", Toplayout.PresetFile("auditorium"), "--out", folder, "--only", "inside-plan", "--only", "rosette");
+
+        Assert.Equal(0, run.Code);
+        Assert.Equal(["inside-plan.dxf", "inside-plan.svg", "rosette.dxf", "rosette.svg", "toplayout.files.json"], Toplayout.Contents(folder).Keys);
+        Assert.False(Directory.Exists(Path.Combine(folder, "parts")));
     }
 
     [Fact]

@@ -44,6 +44,7 @@ public class SampleTests
         Directory.CreateDirectory(sample);
         foreach (var (name, bytes) in drawn)
         {
+            Directory.CreateDirectory(Path.GetDirectoryName(Path.Combine(sample, name))!);
             File.WriteAllBytes(Path.Combine(sample, name), bytes);
         }
     }

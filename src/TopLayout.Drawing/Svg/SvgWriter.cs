@@ -20,10 +20,10 @@ public static class SvgWriter
         WriteRootAttributes(xml, sheet);
         WriteText(xml, "title", sheet.Title, "title");
         WriteText(xml, "desc", sheet.Description, "desc");
-        var path = new SvgPath(sheet.Page);
+        var paths = (new SvgPath(sheet.Page, SvgPath.ToWorkTo), new SvgPath(sheet.Page, SvgPath.ToRead));
         foreach (var layer in sheet.Layers)
         {
-            WriteLayer(xml, layer, path);
+            WriteLayer(xml, layer, paths);
         }
 
         xml.WriteEndElement();
@@ -40,7 +40,7 @@ public static class SvgWriter
         xml.WriteAttributeString("aria-labelledby", "title desc");
     }
 
-    private static void WriteLayer(XmlWriter xml, Layer layer, SvgPath path)
+    private static void WriteLayer(XmlWriter xml, Layer layer, (SvgPath ToWorkTo, SvgPath ToRead) paths)
     {
         var usual = Pen.For(layer.Role);
         xml.WriteStartElement("g", Namespace);
@@ -52,7 +52,7 @@ public static class SvgWriter
         WriteText(xml, "title", layer.Title);
         foreach (var shape in layer.Shapes)
         {
-            WriteShape(xml, shape, usual, path);
+            WriteShape(xml, shape, usual, shape is LabelShape { Role: not (Role.Engrave or Role.Mark) } ? paths.ToRead : paths.ToWorkTo);
         }
 
         xml.WriteEndElement();

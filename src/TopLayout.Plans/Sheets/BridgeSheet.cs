@@ -30,7 +30,7 @@ internal static class BridgeSheet
         var drawn = board.Extents;
         board.Write(
             Cautions.Part, "place it by the real neck: measure from the nut, or nut to fret 12 and the same again, then the compensation", new Point2(drawn.Min.X, drawn.Min.Y - 7));
-        TitleBlock.Draw(board, top, "Bridge and saddle: where they go, full size", FaceMarks.Reading(view), new Point2(drawn.Min.X, drawn.Min.Y - 12), drawn.Width);
+        TitleBlock.Draw(board, top, "Bridge and saddle: where they go, full size", FaceMarks.Reading(view), new Point2(drawn.Min.X, drawn.Min.Y - 12), board.Extents.Width);
         return board.Finish("bridge-place", $"Place of the bridge - {layout.Design[Identity.Name].Value}", "Where the bridge and the saddle stand on the top, at full size.");
     }
 

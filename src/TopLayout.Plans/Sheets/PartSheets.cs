@@ -52,7 +52,7 @@ internal static class PartSheets
         var drawn = board.Extents;
         var title = alike.Count == 1 ? $"{Capital(member.Name)}: template, full size" : $"{Capital(member.Name)} and {NumberFormat.Whole(alike.Count - 1)} alike: template, full size";
         board.Write(Cautions.Part, Cautions.Cutting, new Point2(drawn.Min.X, foot - 7));
-        TitleBlock.Draw(board, top, title, FaceMarks.Reading(view), new Point2(drawn.Min.X, foot - 12), drawn.Width);
+        TitleBlock.Draw(board, top, title, FaceMarks.Reading(view), new Point2(drawn.Min.X, foot - 12), board.Extents.Width);
         return board.Finish(name, $"{Capital(member.Name)} - {layout.Design[Identity.Name].Value}", $"The {member.Name} at full size, to cut out.");
     }
 

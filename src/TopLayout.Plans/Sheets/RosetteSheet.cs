@@ -38,7 +38,7 @@ internal static class RosetteSheet
         Measures(board, layout, view, body);
         var drawn = board.Extents;
         board.Write(Cautions.Part, Cautions.Cutting, new Point2(drawn.Min.X, drawn.Min.Y - 7));
-        TitleBlock.Draw(board, top, "Rosette and soundhole, full size", FaceMarks.Reading(view), new Point2(drawn.Min.X, drawn.Min.Y - 12), drawn.Width);
+        TitleBlock.Draw(board, top, "Rosette and soundhole, full size", FaceMarks.Reading(view), new Point2(drawn.Min.X, drawn.Min.Y - 12), board.Extents.Width);
         return board.Finish("rosette", $"Rosette and soundhole - {layout.Design[Identity.Name].Value}", "The soundhole and the channel for its rosette at full size.");
     }
 

@@ -31,7 +31,7 @@ internal static class TongueSheet
         Measures(board, layout, body);
         var drawn = board.Extents;
         board.Write(Cautions.Part, Cautions.Cutting, new Point2(drawn.Min.X, drawn.Min.Y - 7));
-        TitleBlock.Draw(board, top, "Tongue: template, full size", FaceMarks.Reading(view), new Point2(drawn.Min.X, drawn.Min.Y - 12), drawn.Width);
+        TitleBlock.Draw(board, top, "Tongue: template, full size", FaceMarks.Reading(view), new Point2(drawn.Min.X, drawn.Min.Y - 12), board.Extents.Width);
         return board.Finish("tongue", $"Tongue template - {layout.Design[Identity.Name].Value}", "The tongue of the neck block at full size, to cut out.");
     }
 

@@ -1,0 +1,77 @@
+using System.Collections.Immutable;
+using TopLayout.Drawing;
+using TopLayout.Lutherie.Findings;
+using TopLayout.Lutherie.Parts;
+using static TopLayout.Plans.Reports.ReportBlock;
+
+namespace TopLayout.Plans.Reports;
+
+/// <summary>What the report says, in order: verdicts worst first, then the numbers to transfer, what was assumed, and the cautions.</summary>
+internal static class ReportContent
+{
+    /// <summary>All blocks.</summary>
+    public static IEnumerable<ReportBlock> Of(ReviewedTop top)
+    {
+        var design = top.Layout.Design;
+        yield return new Heading(1, $"{design[Identity.Name].Value}, revision {design[Identity.Revision].Value}");
+        yield return new Paragraph(
+            $"Design {top.Hash}. Places are measured from the neck edge; lengths in {LengthText.Word(design.Units)} unless another unit stands beside them.");
+        yield return new Heading(2, "Findings, worst first");
+        var shown = top.Findings.Where(f => f.Severity > Severity.Pass).ToList();
+        yield return shown.Count == 0
+            ? new Paragraph("None: every check passed, within what the checks look at.")
+            : new Bullets([.. shown.Select(Finding)]);
+        yield return new Table(GrainNumbers.Of(top.Grain));
+        yield return new Paragraph("The profile under the plans shows the length alone; the verdict also weighs how unlike the part and the top move (the mismatch M).");
+        foreach (var table in BenchNumbers.Of(top.Layout))
+        {
+            yield return new Table(table);
+        }
+
+        yield return new Heading(2, "What was assumed");
+        yield return new Bullets([.. top.Grain.Assumptions.Select(a => new Item("", [$"{a}."]))]);
+        yield return new Heading(2, "Cautions");
+        yield return new Bullets([.. Cautions.Select(c => new Item("", [c]))]);
+    }
+
+    private static IEnumerable<string> Cautions =>
+    [
+        "Ranges here are common practice, not engineering approval. Measure the real neck before you place the bridge, and the bar on a print before you cut.",
+        "Wood dust harms lungs, and some woods cause allergies: extract it, and wear a mask that seals.",
+        "Routers: unplug to change bits, cut in shallow passes, clamp the work. Lasers: know the material, never leave one running alone.",
+        "Write down the humidity when you glue. Where local rules or a licensed trade say otherwise, they hold.",
+    ];
+
+    private static Item Finding(Finding f)
+    {
+        var lines = ImmutableArray.CreateBuilder<string>();
+        lines.Add($"{f.Sentence}.");
+        if (f.Measured is { } m)
+        {
+            lines.Add($"Measured {NumberFormat.Trimmed(m.Value, 1)} {m.Unit}; limit {NumberFormat.Trimmed(m.Limit, 1)} {m.Unit}.");
+        }
+
+        if (f.Where is var (from, to))
+        {
+            lines.Add($"On the top: from {Place(to)}, to {Place(from)}.");
+        }
+
+        if (f.Place is { } place)
+        {
+            lines.Add($"In the design: {string.Join(", ", f.OtherPlaces.Prepend(place).Select(p => $"line {NumberFormat.Whole(p.Line)}").Distinct())}.");
+        }
+
+        if (f.Cure is { } cure)
+        {
+            lines.Add($"Cure: {cure}.");
+        }
+
+        return new Item($"{FindingText.Word(f.Severity)} {f.Rule.Code}, {f.Subject}", lines.ToImmutable());
+    }
+
+    private static string Place(Geometry.Point2 p)
+    {
+        var side = p.X < 0 ? "bass" : "treble";
+        return $"{NumberFormat.Trimmed(-p.Y, 1)} mm from the neck edge, {NumberFormat.Trimmed(Math.Abs(p.X), 1)} mm to the {side} side";
+    }
+}
