@@ -86,5 +86,5 @@ internal static class PlanMeasures
         ? $"dia {Text(layout, 2 * radius)}"
         : $"{Text(layout, 2 * layout.Hole.HalfWidth)} x {Text(layout, 2 * layout.Hole.HalfLength)}";
 
-    private static string Text(Layout layout, double mm) => LengthText.Of(mm, layout.Design.Units);
+    private static string Text(Layout layout, double mm) => LengthText.OnRule(mm, layout.Design.Units);
 }
