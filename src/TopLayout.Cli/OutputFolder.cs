@@ -9,7 +9,6 @@ namespace TopLayout.Cli;
 /// </summary>
 internal sealed class OutputFolder(string path)
 {
-    private const string LockName = ".toplayout.lock";
     private const string StagingName = ".toplayout.part";
     private readonly string _path = path;
 
@@ -24,7 +23,7 @@ internal sealed class OutputFolder(string path)
     public IReadOnlyList<string> Replace(IReadOnlyList<OutputFile> files, bool overwrite)
     {
         Directory.CreateDirectory(_path);
-        using var held = Hold();
+        using var held = FolderLock.Hold(_path);
         var known = Manifest.Read(_path);
         var wanted = files.Select(f => f.Name).ToHashSet(StringComparer.Ordinal);
         var stale = (known?.Names ?? []).Where(n => !wanted.Contains(n)).ToList();
@@ -35,19 +34,6 @@ internal sealed class OutputFolder(string path)
         }
 
         return inTheWay;
-    }
-
-    private FileStream Hold()
-    {
-        var path = Path.Combine(_path, LockName);
-        try
-        {
-            return new FileStream(path, FileMode.OpenOrCreate, FileAccess.ReadWrite, FileShare.None, 1, FileOptions.DeleteOnClose);
-        }
-        catch (IOException) when (File.Exists(path))
-        {
-            throw new IOException("another run of toplayout is writing into it; run again when it is done");
-        }
     }
 
     // No manifest: nothing is ours. One that somebody else wrote is itself in the way.

@@ -38,6 +38,29 @@ internal static class Toplayout
         return new Outcome(process.ExitCode, output, errors.Result);
     }
 
+    /// <summary>Starts the program and kills it, as <c>kill -9</c> does, a while after something is first written into a folder; true when it had not ended by itself.</summary>
+    public static bool RunAndKill(string folder, TimeSpan after, params string[] arguments)
+    {
+        var start = new ProcessStartInfo("dotnet", [Path.Combine(AppContext.BaseDirectory, "toplayout.dll"), .. arguments]) { RedirectStandardOutput = true, RedirectStandardError = true };
+        var begun = DateTime.UtcNow;
+        using var process = Process.Start(start)!;
+        var output = Task.WhenAll(process.StandardError.ReadToEndAsync(), process.StandardOutput.ReadToEndAsync());
+        while (!process.HasExited && Directory.GetLastWriteTimeUtc(folder) < begun)
+        {
+            Thread.Sleep(1);
+        }
+
+        var killed = !process.WaitForExit(after);
+        if (killed)
+        {
+            process.Kill(entireProcessTree: true);
+            process.WaitForExit();
+        }
+
+        output.Wait();
+        return killed;
+    }
+
     /// <summary>Every file of a folder by name, hidden ones too.</summary>
     public static SortedDictionary<string, byte[]> Contents(string folder) => new(
         Directory.EnumerateFiles(folder, "*", SearchOption.AllDirectories).ToDictionary(f => Path.GetRelativePath(folder, f), File.ReadAllBytes),
