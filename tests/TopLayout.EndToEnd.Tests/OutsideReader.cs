@@ -41,9 +41,36 @@ internal static class OutsideReader
         return text;
     }
 
-    private static void Skip(ITestOutputHelper output, string missing)
+    /// <summary>What ezdxf and the two readers in tests/readers/npm find in DXF files, as JSON of each; null where one cannot run.</summary>
+    public static (string Ezdxf, string Npm)? CountDxf(ITestOutputHelper output, params string[] files)
     {
-        var message = $"skipped: {missing} is not there (apt-get install python3-ezdxf librsvg2-bin)";
+        if (Missing("/usr/bin/python3", "-c", "import ezdxf") is { } missing)
+        {
+            Skip(output, missing);
+            return null;
+        }
+
+        if (Environment.GetEnvironmentVariable("TOPLAYOUT_NO_NPM") == "1")
+        {
+            output.WriteLine("skipped: the registry of npm could not be reached");
+            return null;
+        }
+
+        if (Missing("node", Script("npm/count-dxf.mjs")) is { } reader)
+        {
+            Skip(output, reader, "npm ci --prefix tests/readers/npm");
+            return null;
+        }
+
+        var (ezdxf, npm) = (Run("/usr/bin/python3", [Script("count-dxf"), .. files]), Run("node", [Script("npm/count-dxf.mjs"), .. files]));
+        Assert.True(ezdxf.Code == 0, ezdxf.Text);
+        Assert.True(npm.Code == 0, npm.Text);
+        return (ezdxf.Text, npm.Text);
+    }
+
+    private static void Skip(ITestOutputHelper output, string missing, string cure = "apt-get install python3-ezdxf librsvg2-bin")
+    {
+        var message = $"skipped: {missing} is not there ({cure})";
         output.WriteLine(message);
         Assert.False(Environment.GetEnvironmentVariable("CI") == "true", message);
     }
