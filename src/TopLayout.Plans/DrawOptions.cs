@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using TopLayout.Drawing.Dxf;
+using TopLayout.Drawing.Pdf;
 
 namespace TopLayout.Plans;
 
@@ -14,6 +15,12 @@ public sealed record DrawOptions
 
     /// <summary>The sheets wanted, by name; all, with the report, when empty.</summary>
     public ImmutableArray<string> Only { get; init; } = [];
+
+    /// <summary>The paper of a printer at home; null for A4, or US letter where the design is in inches.</summary>
+    public Paper? Paper { get; init; }
+
+    /// <summary>How prints are corrected.</summary>
+    public ScaleCorrection Correction { get; init; } = ScaleCorrection.None;
 
     /// <summary>How DXF is written.</summary>
     public DxfOptions Dxf { get; init; }

@@ -1,4 +1,5 @@
 using TopLayout.Drawing.Dxf;
+using TopLayout.Drawing.Pdf;
 using TopLayout.Drawing.Svg;
 using TopLayout.Lutherie.Checks;
 using TopLayout.Lutherie.Designs;
@@ -40,6 +41,7 @@ public static class Pipeline
     /// </summary>
     public static IReadOnlyList<OutputFile> Files(ReviewedTop top, DrawOptions options)
     {
+        var paper = options.Paper ?? (top.Layout.Design.Units == LengthUnit.Inch ? Paper.Letter : Paper.A4);
         var files = new List<OutputFile>();
         foreach (var entry in Wanted(options).Where(e => !(e.IsCutFile && IsWithheld(top, options))))
         {
@@ -47,6 +49,8 @@ public static class Pipeline
             {
                 files.Add(new OutputFile(entry.PathOf(sheet) + ".dxf", Bytes(s => DxfWriter.Write(sheet, s, options.Dxf))));
                 files.Add(new OutputFile(entry.PathOf(sheet) + ".svg", Bytes(s => SvgWriter.Write(sheet, s))));
+                files.Add(new OutputFile(entry.PathOf(sheet) + ".pdf", Bytes(s => PdfWriter.Write(sheet, s))));
+                files.Add(new OutputFile(entry.PathOf(sheet) + "-tiles.pdf", Bytes(s => TiledPdfWriter.Write(sheet, s, paper, options.Correction))));
             }
         }
 

@@ -1,0 +1,45 @@
+using TopLayout.Geometry;
+
+namespace TopLayout.Drawing.Pdf;
+
+/// <summary>
+/// The proof of a print's scale: a bar along the bottom and one along the left edge, as long as the paper allows in tens of mm. A ruler reads to
+/// a quarter of a mm, so a long bar shows an error that a short one hides.
+/// </summary>
+internal static class ScaleBars
+{
+    /// <summary>The part they are drawn under.</summary>
+    public const string Part = "scale bars";
+
+    private const double FromEdgeMm = 7;
+    private const double TickMm = 2;
+    private const double TextMm = 2.2;
+    private const double MmPerInch = 25.4;
+
+    /// <summary>Length of the bar along a side of the paper, mm.</summary>
+    public static double LengthOn(double sideMm) => Math.Floor((sideMm - 30) / 10) * 10;
+
+    /// <summary>Both bars on paper of a size, in mm from its lower left corner.</summary>
+    public static IEnumerable<Shape> Of(double widthMm, double heightMm) =>
+        [.. Bar(widthMm, new Placement(new Vec2((widthMm - LengthOn(widthMm)) / 2, FromEdgeMm), Angle.Zero, false), "x"),
+         .. Bar(heightMm, new Placement(new Vec2(FromEdgeMm, (heightMm - LengthOn(heightMm)) / 2), Angle.FromDegrees(-90), true), "y")];
+
+    // Along x from the origin with its ticks upward, then placed; mirrored and turned it runs along y with its ticks to the right.
+    private static IEnumerable<Shape> Bar(double sideMm, Placement placement, string axis)
+    {
+        var length = LengthOn(sideMm);
+        yield return Line(placement, new Point2(0, 0), new Point2(length, 0));
+        for (var at = 0.0; at <= length; at += 10)
+        {
+            yield return Line(placement, new Point2(at, 0), new Point2(at, at == 0 || at == length ? TickMm : TickMm / 2));
+        }
+
+        var text = $"{axis}: {NumberFormat.Trimmed(length, 0)} mm = {NumberFormat.Trimmed(length / MmPerInch, 3)} in";
+        var upright = placement.Mirrored;
+        var anchor = placement.Apply(new Point2(0, TickMm + 0.6)) + (upright ? new Vec2(TextMm, 0) : default);
+        yield return new LabelShape(Part, Role.Dimension, text, anchor, TextMm, Alignment.Left, upright ? Angle.FromDegrees(90) : Angle.Zero);
+    }
+
+    private static ContourShape Line(Placement placement, Point2 from, Point2 to) =>
+        new(Part, Role.Dimension, new Contour([new Vertex(placement.Apply(from)), new Vertex(placement.Apply(to))], isClosed: false));
+}

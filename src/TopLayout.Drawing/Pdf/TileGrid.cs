@@ -1,0 +1,147 @@
+using System.Collections.Immutable;
+using TopLayout.Geometry;
+
+namespace TopLayout.Drawing.Pdf;
+
+/// <summary>One page's window on a drawing.</summary>
+/// <param name="Row">From the top, from 0.</param>
+/// <param name="Column">From the left, from 0.</param>
+/// <param name="Window">What it shows, in sheet coordinates, mm; neighbours overlap.</param>
+internal readonly record struct Tile(int Row, int Column, Box2 Window)
+{
+    /// <summary>Row letter and column number: "B2".</summary>
+    public string Name => NameOf(Row, Column);
+
+    /// <summary>The name of the tile at a place.</summary>
+    public static string NameOf(int row, int column) => $"{(char)('A' + (row % 26))}{(row >= 26 ? NumberFormat.Whole(row / 26) + "-" : "")}{NumberFormat.Whole(column + 1)}";
+}
+
+/// <summary>
+/// A drawing cut into windows on one grid over the whole of it, so that no error adds up from page to page. Windows stand a whole number of mm
+/// apart and overlap; the joint between two runs down the middle of the overlap.
+/// </summary>
+internal sealed class TileGrid
+{
+    /// <summary>From each edge of the paper to the window, mm: home printers leave up to 6.7 mm blank, and the bars need room.</summary>
+    public const double MarginMm = 14;
+
+    /// <summary>The least two neighbours show in common, mm.</summary>
+    public const double OverlapMm = 10;
+
+    private TileGrid(Sheet sheet, double widthMm, double heightMm)
+    {
+        (WidthMm, HeightMm) = (widthMm, heightMm);
+        var (wide, high) = (widthMm - (2 * MarginMm), heightMm - (2 * MarginMm));
+        (StepX, StepY) = (Math.Floor(wide - OverlapMm), Math.Floor(high - OverlapMm));
+        var page = sheet.Page;
+        Columns = Math.Max(1, (int)Math.Ceiling((page.Width - (wide - StepX)) / StepX));
+        Rows = Math.Max(1, (int)Math.Ceiling((page.Height - (high - StepY)) / StepY));
+
+        // The drawing stands in the middle of the grid, moved by whole mm.
+        var left = Math.Floor(page.Center.X - (((StepX * (Columns - 1)) + wide) / 2));
+        var top = Math.Ceiling(page.Center.Y + (((StepY * (Rows - 1)) + high) / 2));
+        var all = ImmutableArray.CreateBuilder<Tile>();
+        for (var row = 0; row < Rows; row++)
+        {
+            for (var column = 0; column < Columns; column++)
+            {
+                var corner = new Point2(left + (column * StepX), top - (row * StepY));
+                var window = new Box2(new Point2(corner.X, corner.Y - high), new Point2(corner.X + wide, corner.Y));
+                if (HasInk(sheet, window))
+                {
+                    all.Add(new Tile(row, column, window));
+                }
+            }
+        }
+
+        Tiles = all.ToImmutable();
+        Bounds = new Box2(new Point2(left, top - (StepY * (Rows - 1)) - high), new Point2(left + (StepX * (Columns - 1)) + wide, top));
+    }
+
+    /// <summary>Width of the paper as it lies, mm.</summary>
+    public double WidthMm { get; }
+
+    /// <summary>Height of the paper as it lies, mm.</summary>
+    public double HeightMm { get; }
+
+    /// <summary>From one column to the next, whole mm.</summary>
+    public double StepX { get; }
+
+    /// <summary>From one row to the next, whole mm.</summary>
+    public double StepY { get; }
+
+    /// <summary>Columns, with those whose tiles are all empty.</summary>
+    public int Columns { get; }
+
+    /// <summary>Rows.</summary>
+    public int Rows { get; }
+
+    /// <summary>All windows together, in sheet coordinates, mm.</summary>
+    public Box2 Bounds { get; }
+
+    /// <summary>The tiles with something on them, row by row.</summary>
+    public ImmutableArray<Tile> Tiles { get; }
+
+    /// <summary>The grid on upright or on lying paper, whichever needs fewer pages; upright where they are equal.</summary>
+    public static TileGrid Of(Sheet sheet, Paper paper)
+    {
+        var (upright, lying) = (new TileGrid(sheet, paper.ShortMm, paper.LongMm), new TileGrid(sheet, paper.LongMm, paper.ShortMm));
+        return lying.Tiles.Length < upright.Tiles.Length ? lying : upright;
+    }
+
+    /// <summary>Where the joints with the left and right neighbours lie, those there are.</summary>
+    public IEnumerable<double> JointsX(Tile tile)
+    {
+        if (tile.Column > 0)
+        {
+            yield return tile.Window.Min.X + (OverlapX / 2);
+        }
+
+        if (tile.Column < Columns - 1)
+        {
+            yield return tile.Window.Max.X - (OverlapX / 2);
+        }
+    }
+
+    /// <summary>Where the joints with the neighbours above and below lie, those there are.</summary>
+    public IEnumerable<double> JointsY(Tile tile)
+    {
+        if (tile.Row > 0)
+        {
+            yield return tile.Window.Max.Y - (OverlapY / 2);
+        }
+
+        if (tile.Row < Rows - 1)
+        {
+            yield return tile.Window.Min.Y + (OverlapY / 2);
+        }
+    }
+
+    /// <summary>The part of a tile that no neighbour shows better: up to its joints.</summary>
+    public Box2 Trim(Tile tile)
+    {
+        var w = tile.Window;
+        return new Box2(
+            new Point2(tile.Column > 0 ? w.Min.X + (OverlapX / 2) : w.Min.X, tile.Row < Rows - 1 ? w.Min.Y + (OverlapY / 2) : w.Min.Y),
+            new Point2(tile.Column < Columns - 1 ? w.Max.X - (OverlapX / 2) : w.Max.X, tile.Row > 0 ? w.Max.Y - (OverlapY / 2) : w.Max.Y));
+    }
+
+    private double OverlapX => WidthMm - (2 * MarginMm) - StepX;
+
+    private double OverlapY => HeightMm - (2 * MarginMm) - StepY;
+
+    private static bool HasInk(Sheet sheet, Box2 window) => sheet.Shapes.Any(s => s.Bounds.Overlaps(window) && s.Lines.Any(c => c.Segments.Any(e => Touches(e, window))));
+
+    private static bool Touches(Segment segment, Box2 window)
+    {
+        if (!segment.Bounds().Overlaps(window))
+        {
+            return false;
+        }
+
+        Point2[] corners = [window.Min, new(window.Max.X, window.Min.Y), window.Max, new(window.Min.X, window.Max.Y)];
+        return window.Contains(segment.Start)
+            || window.Contains(segment.End)
+            || corners.Select((c, i) => new Segment(c, corners[(i + 1) % 4])).Any(side => Intersections.Of(segment, side).Count > 0);
+    }
+}
