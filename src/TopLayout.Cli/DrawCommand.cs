@@ -1,5 +1,6 @@
 using System.CommandLine;
 using TopLayout.Drawing.Dxf;
+using TopLayout.Drawing.Pdf;
 using TopLayout.Plans;
 using TopLayout.Plans.Sheets;
 
@@ -18,6 +19,24 @@ internal static class DrawCommand
             Description = $"only this sheet; may stand several times: {string.Join(", ", SheetCatalog.All.Select(e => e.Name))}",
             HelpName = "sheet",
         };
+        var paper = new Option<Paper?>("--paper")
+        {
+            Description = "paper of the tiled PDF files; A4 when left out, or Letter when the design is in inches",
+            HelpName = string.Join("|", Paper.All.Select(p => p.Name)),
+            CustomParser = result =>
+            {
+                var given = result.Tokens[0].Value;
+                var found = Paper.All.FirstOrDefault(p => p.Name.Equals(given, StringComparison.OrdinalIgnoreCase));
+                if (found is null)
+                {
+                    result.AddError($"`--paper` takes {string.Join(", ", Paper.All.Select(p => p.Name))}; it is `{given}`");
+                }
+
+                return found;
+            },
+        };
+        var measuredX = Measured("--measured-x", "bar across");
+        var measuredY = Measured("--measured-y", "bar along");
         var level = Word("--dxf", "level of the DXF files: r12 (every reader), r2000, or lines-and-arcs for readers that lose bulges", ("r12", DxfLevel.R12), ("r2000", DxfLevel.R2000), ("lines-and-arcs", DxfLevel.LinesAndArcs));
         var unit = Word("--dxf-unit", "unit of the DXF files: mm or in", ("mm", DxfUnit.Mm), ("in", DxfUnit.Inch));
         var origin = Word("--dxf-origin", "origin of the DXF files: datum (centre joint at the neck edge) or corner (lower left of the sheet)", ("datum", DxfOrigin.Datum), ("corner", DxfOrigin.Corner));
@@ -26,7 +45,7 @@ internal static class DrawCommand
         var quiet = new Option<bool>("--quiet") { Description = "say nothing but errors and failed checks" };
         var command = new Command("draw", "write every sheet and the report into a folder")
         {
-            design, folder, only, level, unit, origin, overwrite, cutAnyway, quiet,
+            design, folder, only, paper, measuredX, measuredY, level, unit, origin, overwrite, cutAnyway, quiet,
         };
         command.SetAction(parsed => DrawSheets.Run(
             parsed.GetValue(design)!,
@@ -37,10 +56,33 @@ internal static class DrawCommand
             {
                 CutAnyway = parsed.GetValue(cutAnyway),
                 Only = [.. parsed.GetValue(only) ?? []],
+                Paper = parsed.GetValue(paper),
+                Correction = new ScaleCorrection(parsed.GetValue(measuredX) ?? 1, parsed.GetValue(measuredY) ?? 1),
                 Dxf = new DxfOptions(parsed.GetValue(level), parsed.GetValue(unit), parsed.GetValue(origin)),
             }));
         return command;
     }
+
+    // What a printed bar measures; what is said of it goes to standard error.
+    private static Option<double?> Measured(string name, string bar) => new(name)
+    {
+        Description = $"what the {bar} the printed page measures, over what it should: 179.6/180; the tiled PDF files come back corrected",
+        HelpName = "measured/true",
+        CustomParser = result =>
+        {
+            var (factor, said) = MeasuredBar.Read(name, result.Tokens[0].Value);
+            if (factor is null)
+            {
+                result.AddError(said!);
+            }
+            else if (said is not null)
+            {
+                Console.Error.WriteLine(said);
+            }
+
+            return factor;
+        },
+    };
 
     // One of a few words; the first stands when none is given.
     private static Option<T> Word<T>(string name, string description, params (string Word, T Value)[] words)

@@ -57,10 +57,12 @@ public sealed class Sheet
     /// <summary>The smallest box round all shapes, letters included, mm; empty when nothing is drawn.</summary>
     public Box2 Extents => Box2.Around(Shapes.Select(s => s.Bounds));
 
-    /// <summary>A sheet whose page is the box round its shapes and a margin, mm, &gt; 0.</summary>
+    /// <summary>A sheet whose page is the box round its shapes and a margin, mm, &gt; 0, made up to whole mm.</summary>
     public static Sheet Around(string name, string title, string description, IEnumerable<Shape> shapes, double marginMm = 10)
     {
         var list = shapes.ToList();
-        return new Sheet(name, title, description, Box2.Around(list.Select(s => s.Bounds)).Grown(marginMm), list);
+        var box = Box2.Around(list.Select(s => s.Bounds)).Grown(marginMm);
+        var (x, y) = ((Math.Ceiling(box.Width) - box.Width) / 2, (Math.Ceiling(box.Height) - box.Height) / 2);
+        return new Sheet(name, title, description, new Box2(box.Min - new Vec2(x, y), box.Max + new Vec2(x, y)), list);
     }
 }

@@ -21,9 +21,10 @@ public class DrawTests(ITestOutputHelper output)
         var fails = preset == "straight-tongue";
         Assert.Equal(fails ? 1 : 0, run.Code);
         var names = Toplayout.Contents(folder).Keys;
-        string[] always = ["bridge-place.dxf", "bridge-place.svg", "inside-plan.dxf", "inside-plan.svg", "numbers.dxf", "numbers.svg", "outside-plan.dxf", "outside-plan.svg", "report.html", "report.json", "report.md", "toplayout.files.json"];
-        string[] templates = fails ? [] : preset == "tapered-tongue" ? ["rosette.dxf", "rosette.svg", "tongue.dxf", "tongue.svg"] : ["rosette.dxf", "rosette.svg"];
-        Assert.Equal(always.Concat(templates).Order(StringComparer.Ordinal), names.Where(n => !n.StartsWith("parts", StringComparison.Ordinal)));
+        string[] sheets = ["bridge-place", "inside-plan", "numbers", "outside-plan", .. fails ? (string[])[] : ["rosette"], .. preset == "tapered-tongue" ? (string[])["tongue"] : []];
+        string[] forms = [".dxf", ".svg", ".pdf", "-tiles.pdf"];
+        string[] expected = [.. sheets.SelectMany(s => forms.Select(f => s + f)), "report.html", "report.json", "report.md", "toplayout.files.json"];
+        Assert.Equal(expected.Order(StringComparer.Ordinal), names.Where(n => !n.StartsWith("parts", StringComparison.Ordinal)).Order(StringComparer.Ordinal));
         Assert.Equal(fails, !names.Contains(Path.Combine("parts", "neck-block.dxf")));
         Assert.Equal(names.Where(n => n != "toplayout.files.json").Order(StringComparer.Ordinal), run.Output.Split('\n', StringSplitOptions.RemoveEmptyEntries).Select(l => Path.GetRelativePath(folder, l)).Order(StringComparer.Ordinal));
 
@@ -77,7 +78,9 @@ public class DrawTests(ITestOutputHelper output)
         var run = Toplayout.Run("draw", Toplayout.PresetFile("auditorium"), "--out", folder, "--only", "inside-plan", "--only", "rosette");
 
         Assert.Equal(0, run.Code);
-        Assert.Equal(["inside-plan.dxf", "inside-plan.svg", "rosette.dxf", "rosette.svg", "toplayout.files.json"], Toplayout.Contents(folder).Keys);
+        Assert.Equal(
+            ["inside-plan-tiles.pdf", "inside-plan.dxf", "inside-plan.pdf", "inside-plan.svg", "rosette-tiles.pdf", "rosette.dxf", "rosette.pdf", "rosette.svg", "toplayout.files.json"],
+            Toplayout.Contents(folder).Keys);
         Assert.False(Directory.Exists(Path.Combine(folder, "parts")));
     }
 

@@ -16,7 +16,7 @@ internal static class OutsideReader
     /// <summary>Has tests/readers/check-drawing read a drawing and demands that it finds nothing.</summary>
     public static void CheckDrawing(ITestOutputHelper output, params string[] arguments)
     {
-        if ((Missing("rsvg-convert", "--version") ?? Missing("/usr/bin/python3", "-c", "import ezdxf")) is { } missing)
+        if ((Missing("rsvg-convert", "--version") ?? Missing("/usr/bin/python3", "-c", "import ezdxf") ?? Missing("qpdf", "--version") ?? Missing("pdftoppm", "-v")) is { } missing)
         {
             Skip(output, missing);
             return;
@@ -39,6 +39,22 @@ internal static class OutsideReader
         var (code, text) = Run("/usr/bin/python3", [Script("measure-dxf"), .. files]);
         Assert.True(code == 0, text);
         return text;
+    }
+
+    /// <summary>Pages of a PDF as pictures without smoothing, as poppler draws them; null where it is not there.</summary>
+    public static IReadOnlyList<Bitmap>? Rasters(ITestOutputHelper output, string file, int pixelsPerMm, string folder)
+    {
+        if (Missing("pdftoppm", "-v") is { } missing)
+        {
+            Skip(output, missing);
+            return null;
+        }
+
+        Directory.CreateDirectory(folder);
+        var dpi = (pixelsPerMm * 25.4).ToString(System.Globalization.CultureInfo.InvariantCulture);
+        var (code, text) = Run("pdftoppm", ["-r", dpi, "-gray", "-aa", "no", "-aaVector", "no", file, Path.Combine(folder, "page")]);
+        Assert.True(code == 0, text);
+        return [.. Directory.EnumerateFiles(folder, "page*.pgm").Order(StringComparer.Ordinal).Select(Bitmap.Read)];
     }
 
     /// <summary>What ezdxf and the two readers in tests/readers/npm find in DXF files, as JSON of each; null where one cannot run.</summary>
@@ -68,7 +84,7 @@ internal static class OutsideReader
         return (ezdxf.Text, npm.Text);
     }
 
-    private static void Skip(ITestOutputHelper output, string missing, string cure = "apt-get install python3-ezdxf librsvg2-bin")
+    private static void Skip(ITestOutputHelper output, string missing, string cure = "apt-get install python3-ezdxf librsvg2-bin qpdf poppler-utils")
     {
         var message = $"skipped: {missing} is not there ({cure})";
         output.WriteLine(message);

@@ -24,6 +24,13 @@ public class SampleTests
         drawn["report.json"] = Encoding.UTF8.GetBytes(Encoding.UTF8.GetString(drawn["report.json"])
             .Replace(Path.GetRelativePath(Environment.CurrentDirectory, Toplayout.PresetFolder) + "/", "presets/", StringComparison.Ordinal));
         drawn.Remove("toplayout.files.json");
+
+        // PDF files are large, and all written alike: one sheet of one preset stands for them, whole and tiled.
+        foreach (var name in drawn.Keys.Where(n => n.EndsWith(".pdf", StringComparison.Ordinal) && !(preset == "auditorium" && n.StartsWith("rosette", StringComparison.Ordinal))).ToList())
+        {
+            drawn.Remove(name);
+        }
+
         if (Environment.GetEnvironmentVariable("TOPLAYOUT_ACCEPT_SAMPLES") == "1")
         {
             Accept(sample, drawn);

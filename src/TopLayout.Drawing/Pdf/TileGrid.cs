@@ -37,9 +37,9 @@ internal sealed class TileGrid
         Columns = Math.Max(1, (int)Math.Ceiling((page.Width - (wide - StepX)) / StepX));
         Rows = Math.Max(1, (int)Math.Ceiling((page.Height - (high - StepY)) / StepY));
 
-        // The drawing stands in the middle of the grid, moved by whole mm.
-        var left = Math.Floor(page.Center.X - (((StepX * (Columns - 1)) + wide) / 2));
-        var top = Math.Ceiling(page.Center.Y + (((StepY * (Rows - 1)) + high) / 2));
+        // The drawing stands in the middle of the grid, whole mm from its own corner.
+        var left = page.Min.X + Math.Floor((page.Width - (StepX * (Columns - 1)) - wide) / 2);
+        var top = page.Max.Y + Math.Ceiling(((StepY * (Rows - 1)) + high - page.Height) / 2);
         var all = ImmutableArray.CreateBuilder<Tile>();
         for (var row = 0; row < Rows; row++)
         {

@@ -1,0 +1,88 @@
+using TopLayout.Drawing.Pdf;
+using TopLayout.Plans;
+using TopLayout.Plans.Sheets;
+using Xunit.Abstractions;
+
+namespace TopLayout.EndToEnd.Tests;
+
+/// <summary>The PDF sheets, read by qpdf and poppler.</summary>
+public class PrintTests(ITestOutputHelper output)
+{
+    [Theory]
+    [InlineData("jumbo", "A4", "180", "260")]
+    [InlineData("tapered-tongue", "Letter", "180", "240")]
+    public void Pdf_OfEverySheet_ReadsBackCleanWithItsBars(string preset, string paper, string across, string along)
+    {
+        using var desk = new Desk();
+        var folder = desk.At("plans");
+        Assert.Equal(0, Toplayout.Run("draw", Toplayout.PresetFile(preset), "--out", folder, "--paper", paper, "--quiet").Code);
+        var files = Directory.EnumerateFiles(folder, "*.pdf", SearchOption.AllDirectories).Order(StringComparer.Ordinal).ToList();
+
+        Assert.True(files.Count > 10);
+        OutsideReader.CheckDrawing(output, ["--strict", "--ppm", "4", .. files]);
+        foreach (var bar in (string[])[across, along])
+        {
+            OutsideReader.CheckDrawing(output, ["--strict", "--ppm", "4", "--expect-line", bar, Path.Combine(folder, "inside-plan-tiles.pdf")]);
+        }
+    }
+
+    /// <summary>
+    /// Both files drawn by poppler at 10 px/mm without smoothing: inside each tile's trim the whole sheet's pixels come back, at least 999 in 1,000
+    /// alike and each other one within a pixel of ink in both. Furniture lies on the joints; two mm along them and round the crosses are left out.
+    /// </summary>
+    [Fact]
+    public void Tiles_LaidTogether_AreTheWholeSheet()
+    {
+        const int PxPerMm = 10;
+        using var desk = new Desk();
+        var top = Pipeline.Check(File.ReadAllText(Toplayout.PresetFile("tapered-tongue")), "x.toml").Top!;
+        var sheet = SheetCatalog.All.Single(e => e.Name == "outside-plan").Draw(top).Single();
+        var (whole, tiled) = (desk.At("whole.pdf"), desk.At("tiled.pdf"));
+        using (var stream = File.Create(whole))
+        {
+            PdfWriter.Write(sheet, stream);
+        }
+
+        using (var stream = File.Create(tiled))
+        {
+            TiledPdfWriter.Write(sheet, stream, Paper.A4, ScaleCorrection.None);
+        }
+
+        if (OutsideReader.Rasters(output, whole, PxPerMm, desk.At("w")) is not [var page] || OutsideReader.Rasters(output, tiled, PxPerMm, desk.At("t")) is not { } pages)
+        {
+            return;
+        }
+
+        var grid = TileGrid.Of(sheet, Paper.A4);
+        Assert.Equal(grid.Tiles.Length + 1, pages.Count);
+        var (same, other) = (0L, 0L);
+        foreach (var (index, tile) in grid.Tiles.Index())
+        {
+            var picture = pages[index + 1];
+            var trim = grid.Trim(tile).Grown(-5);
+            for (var y = (int)(trim.Min.Y * PxPerMm); y < trim.Max.Y * PxPerMm; y++)
+            {
+                for (var x = (int)(trim.Min.X * PxPerMm); x < trim.Max.X * PxPerMm; x++)
+                {
+                    var (mmX, mmY) = ((double)x / PxPerMm, (double)y / PxPerMm);
+                    var (wx, wy) = ((int)Math.Round((mmX - sheet.Page.Min.X) * PxPerMm), (int)Math.Round((sheet.Page.Max.Y - mmY) * PxPerMm));
+                    var (tx, ty) = (
+                        (int)Math.Round((mmX - tile.Window.Min.X + TileGrid.MarginMm) * PxPerMm),
+                        (int)Math.Round((tile.Window.Max.Y - mmY + TileGrid.MarginMm) * PxPerMm));
+                    if (page.IsInk(wx, wy) == picture.IsInk(tx, ty))
+                    {
+                        same++;
+                    }
+                    else
+                    {
+                        other++;
+                        Assert.True(page.IsNearInk(wx, wy) && picture.IsNearInk(tx, ty), $"{tile.Name}: ({mmX}, {mmY}) has ink in one only");
+                    }
+                }
+            }
+        }
+
+        output.WriteLine($"{same} pixels alike, {other} not");
+        Assert.True(other < 0.001 * (same + other), $"{other} of {same + other} pixels differ");
+    }
+}

@@ -1,0 +1,133 @@
+using System.Globalization;
+using System.Text;
+using System.Text.RegularExpressions;
+using TopLayout.Drawing;
+using TopLayout.Drawing.Pdf;
+using TopLayout.Geometry;
+using static TopLayout.Tests.Drawing.Specimen;
+
+namespace TopLayout.Tests.Drawing;
+
+/// <summary>The PDF files themselves; what readers make of them is tested end to end.</summary>
+public class PdfWriterTests
+{
+    [Fact]
+    public void Write_TwiceAndUnderACommaCulture_GivesTheSameBytes()
+    {
+        var (whole, tiled) = (Bytes(PdfWriter.Write, Mixed()), Bytes(Tiled, Mixed()));
+
+        InCulture.Run("de-DE", () => Assert.Equal(whole, Bytes(PdfWriter.Write, Mixed())));
+        InCulture.Run("tr-TR", () => Assert.Equal(tiled, Bytes(Tiled, Mixed())));
+    }
+
+    [Fact]
+    public void Write_TableOfObjects_PointsAtEach()
+    {
+        var text = Encoding.Latin1.GetString(Bytes(Tiled, Mixed()));
+
+        var table = int.Parse(Regex.Match(text, @"startxref\n(\d+)\n").Groups[1].Value, CultureInfo.InvariantCulture);
+        Assert.StartsWith("xref\n0 ", text[table..], StringComparison.Ordinal);
+        var offsets = Regex.Matches(text[table..], @"(\d{10}) 00000 n ").Select(m => int.Parse(m.Groups[1].Value, CultureInfo.InvariantCulture)).ToList();
+        Assert.True(offsets.Count > 5);
+        Assert.All(offsets.Index(), o => Assert.StartsWith($"{o.Index + 1} 0 obj\n", text[o.Item..], StringComparison.Ordinal));
+        Assert.All(Regex.Matches(text, @"/Length (\d+) >>\nstream\n").Cast<Match>(), m =>
+            Assert.StartsWith("\nendstream", text[(m.Index + m.Length + int.Parse(m.Groups[1].Value, CultureInfo.InvariantCulture))..], StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void Write_Page_IsTheSheetToAHundredthOfAMmAndAsksForNoScaling()
+    {
+        var text = Encoding.Latin1.GetString(Bytes(PdfWriter.Write, Mixed()));
+
+        var box = Regex.Match(text, @"/MediaBox \[0 0 ([\d.]+) ([\d.]+)\]");
+        Check.Near(200, double.Parse(box.Groups[1].Value, CultureInfo.InvariantCulture) * 25.4 / 72, 0.001, "width");
+        Check.Near(100, double.Parse(box.Groups[2].Value, CultureInfo.InvariantCulture) * 25.4 / 72, 0.001, "height");
+        Assert.Contains("/PrintScaling /None", text, StringComparison.Ordinal);
+        Assert.DoesNotContain("/Font", text, StringComparison.Ordinal);
+        Assert.DoesNotContain("Date", text, StringComparison.Ordinal);
+    }
+
+    /// <summary>The points of every cubic, sampled, lie on the arc to a tenth of a micrometre, up to the radii where 30° is as fine as it gets.</summary>
+    [Theory]
+    [InlineData(0.3, 1)]
+    [InlineData(2, -0.7)]
+    [InlineData(60, 1)]
+    [InlineData(250, 0.2)]
+    [InlineData(250, -0.05)]
+    public void Arc_AsCubics_StaysOnTheArc(double radius, double bulge)
+    {
+        var half = radius * 2 * Math.Abs(bulge) / (1 + (bulge * bulge));
+        var contour = new Contour([At(-half, 3, bulge), At(half, 3)], isClosed: false);
+        var arc = contour.Segments[0];
+
+        var content = new PdfContent().Draw(new ContourShape("a", Role.Cut, contour)).ToString();
+
+        var at = arc.Start;
+        foreach (Match m in Regex.Matches(content, @"(\S+) (\S+) (\S+) (\S+) (\S+) (\S+) c\n"))
+        {
+            var n = m.Groups.Values.Skip(1).Select(g => double.Parse(g.Value, CultureInfo.InvariantCulture)).ToArray();
+            var (p1, p2, p3) = (new Point2(n[0], n[1]), new Point2(n[2], n[3]), new Point2(n[4], n[5]));
+            for (var t = 0.05; t < 1; t += 0.05)
+            {
+                var u = 1 - t;
+                var p = new Point2(
+                    (u * u * u * at.X) + (3 * u * u * t * p1.X) + (3 * u * t * t * p2.X) + (t * t * t * p3.X),
+                    (u * u * u * at.Y) + (3 * u * u * t * p1.Y) + (3 * u * t * t * p2.Y) + (t * t * t * p3.Y));
+
+                // The coordinates themselves are rounded to 0.0001 mm.
+                Check.Near(radius, p.DistanceTo(arc.Center), 2.5e-4, $"radius {radius}");
+            }
+
+            at = p3;
+        }
+
+        Check.Near(0, at.DistanceTo(arc.End), 1e-4, "end");
+    }
+
+    [Theory]
+    [InlineData("A4", 500, 700)]
+    [InlineData("Letter", 900, 250)]
+    [InlineData("A3", 30, 40)]
+    public void Tiles_OfASheet_CoverItOnceInWholeMmSteps(string name, double width, double height)
+    {
+        var page = new Box2(new Point2(-width / 3, -height), new Point2(2 * width / 3, 0));
+        var sheet = new Sheet("s", "S", "S.", page, [new ContourShape("a", Role.Cut, Contour.Polygon(page.Min, new(page.Max.X, page.Min.Y), page.Max, new(page.Min.X, page.Max.Y)))]);
+
+        var grid = TileGrid.Of(sheet, Paper.All.Single(p => p.Name == name));
+
+        Assert.Equal((0, 0), (grid.StepX % 1, grid.StepY % 1));
+        Assert.Equal(grid.Tiles.Length, grid.Tiles.Select(t => t.Name).Distinct().Count());
+        var random = new Random(1);
+        for (var i = 0; i < 2000; i++)
+        {
+            var p = new Point2(page.Min.X + (random.NextDouble() * width), page.Max.Y - (random.NextDouble() * height));
+            var inTrims = grid.Tiles.Count(t => grid.Trim(t).Contains(p));
+            var onEdge = Math.Min(Math.Min(p.X - page.Min.X, page.Max.X - p.X), Math.Min(p.Y - page.Min.Y, page.Max.Y - p.Y)) < 0.01;
+            Assert.True(inTrims <= 1 && (inTrims == 1 || !onEdge), $"{p} is in {inTrims} tiles");
+        }
+
+        Assert.True(grid.Bounds.Contains(page.Min) && grid.Bounds.Contains(page.Max));
+    }
+
+    /// <summary>A printer that makes 179.6 of 180 is given 180/179.6, round the middle of the page.</summary>
+    [Fact]
+    public void Correction_StretchesEveryPageRoundItsMiddle()
+    {
+        var factor = 180 / 179.6;
+        var text = Encoding.Latin1.GetString(Bytes((s, stream) => TiledPdfWriter.Write(s, stream, Paper.A4, new ScaleCorrection(factor, 1)), Mixed()));
+
+        var place = Regex.Match(text, @"([\d.]+) 0 0 1 (\S+) (\S+) cm");
+        Check.Near(factor, double.Parse(place.Groups[1].Value, CultureInfo.InvariantCulture), 1e-8, "factor");
+        var side = Regex.Match(text, @"/MediaBox \[0 0 ([\d.]+) ").Groups[1].Value;
+        var middle = double.Parse(side, CultureInfo.InvariantCulture) * 25.4 / 72 / 2;
+        Check.Near(middle * (1 - factor), double.Parse(place.Groups[2].Value, CultureInfo.InvariantCulture), 1e-4, "shift");
+    }
+
+    [Theory]
+    [InlineData(210, 180)]
+    [InlineData(297, 260)]
+    [InlineData(215.9, 180)]
+    public void ScaleBars_AreAsLongAsThePaperAllows(double side, double expected) => Assert.Equal(expected, ScaleBars.LengthOn(side));
+
+    private static void Tiled(Sheet sheet, Stream stream) => TiledPdfWriter.Write(sheet, stream, Paper.A4, ScaleCorrection.None);
+}
