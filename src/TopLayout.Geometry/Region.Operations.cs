@@ -49,8 +49,7 @@ public sealed partial class Region
     /// The parts of a path inside the area, in the order and sense of travel; a part that runs along the border counts as inside. A closed
     /// path wholly inside comes back closed. Parts shorter than <see cref="Tolerances.ShortestMm"/> are left out.
     /// </summary>
-    public IReadOnlyList<Contour> Clip(Contour path) =>
-        PathClip.Of(Arrangement.Of([.. Strands.Of(this, 0), .. Strands.Of(path)]), path.IsClosed);
+    public IReadOnlyList<Contour> Clip(Contour path) => PathClip.Of(this, path);
 
     /// <summary>The connected parts, each with its holes. Parts that touch in a point are apart.</summary>
     public IReadOnlyList<Region> Parts => Outlines.Parts(Loops);
