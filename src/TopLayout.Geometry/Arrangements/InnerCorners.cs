@@ -45,12 +45,12 @@ internal static class InnerCorners
     private static Point2? Cut(Parallel side, Parallel next, double rightMm)
     {
         var cross = side.Base.EndTangent.Cross(next.Base.StartTangent);
-        if (Math.Abs(cross) <= Tolerances.AlikeRadians || cross > 0 == rightMm > 0 || side.Curve is not { } a || next.Curve is not { } b)
+        if (Math.Abs(cross) <= Tolerances.SmoothRadians || cross > 0 == rightMm > 0 || side.Curve is not { } a || next.Curve is not { } b)
         {
             return null;
         }
 
-        var crossings = Crossings.Of(a, b, Tolerances.TouchMm);
+        var crossings = Crossings.Of(a, b, Tolerances.ExactMm);
         var (first, second) = (crossings.Count > 0 && IsOnBoth(crossings.First), crossings.Count > 1 && IsOnBoth(crossings.Second));
         return crossings.IsTouch || first == second ? null : first ? crossings.First : crossings.Second;
 
