@@ -6,8 +6,8 @@ namespace TopLayout.Geometry;
 /// Area algebra on exact lines and arcs. All of it is one planar arrangement with winding numbers; the remarks of the class
 /// <c>Arrangement</c> explain it. No operation fails: where nothing is left the result is <see cref="Empty"/>. Borders nearer than
 /// <see cref="Tolerances.TouchMm"/> are one border. Edges keep their labels; neighbours with one label on one line or circle are
-/// joined. An edge that would be shorter than <see cref="Tolerances.ShortestMm"/> is taken out, which may move the border there by
-/// that much.
+/// joined. An edge that would be shorter than <see cref="Tolerances.ShortestMm"/> is taken out: the border there may move by that much,
+/// the area does not change.
 /// </summary>
 public sealed partial class Region
 {
@@ -49,8 +49,7 @@ public sealed partial class Region
     /// The parts of a path inside the area, in the order and sense of travel; a part that runs along the border counts as inside. A closed
     /// path wholly inside comes back closed. Parts shorter than <see cref="Tolerances.ShortestMm"/> are left out.
     /// </summary>
-    public IReadOnlyList<Contour> Clip(Contour path) =>
-        PathClip.Of(Arrangement.Of([.. Strands.Of(this, 0), .. Strands.Of(path)]), path.IsClosed);
+    public IReadOnlyList<Contour> Clip(Contour path) => PathClip.Of(this, path);
 
     /// <summary>The connected parts, each with its holes. Parts that touch in a point are apart.</summary>
     public IReadOnlyList<Region> Parts => Outlines.Parts(Loops);

@@ -36,6 +36,9 @@ public static class Tolerances
     /// <summary>A point nearer than this to a curve lies on it: what computing in doubles leaves of nothing.</summary>
     public const double ExactMm = 1e-9;
 
+    /// <summary>What drawing edges together may move a border by on the average: where it would be more, the area is kept by other means.</summary>
+    public const double UnseenMm = 1e-7;
+
     /// <summary>How far the touch distance may grow where the arrangement contradicts itself.</summary>
     public const double CoarsestTouchMm = 1e-3;
 

@@ -25,7 +25,7 @@ internal sealed class Arrangement
     {
         Strands = strands;
         (_nodes, var parts, Carriers) = Noder.Cut(strands, touchMm);
-        (Fragments, Trail) = Merging.Coincident(_nodes, parts, strands, touchMm);
+        (Fragments, _) = Merging.Coincident(_nodes, parts, strands, touchMm);
         Curves = [.. Fragments.Select(f => f.Curve)];
         _rotation = new Rotation(Fragments, Curves, _nodes.Count);
         (_cycleOf, var cycles) = Cycles();
@@ -40,9 +40,6 @@ internal sealed class Arrangement
 
     /// <summary>The line or circle of each strand.</summary>
     public Curve[] Carriers { get; }
-
-    /// <summary>The half-edges along which strands of weight 0 run, each with its strand, in the order and sense of travel.</summary>
-    public IReadOnlyList<(int Half, int Strand)> Trail { get; }
 
     public int NodeCount => _nodes.Count;
 

@@ -50,7 +50,8 @@ internal sealed class LeftwardRays
         return sum;
     }
 
-    private static int Turns(Curve c, Point2 p)
+    /// <summary>How often a curve turns round a point as seen by a ray to the left: −1, 0 or 1.</summary>
+    public static int Turns(Curve c, Point2 p)
     {
         if (p.Y < c.Bounds.Min.Y || p.Y > c.Bounds.Max.Y || p.X < c.Bounds.Min.X)
         {

@@ -34,10 +34,6 @@ internal static class Outlines
         return new Piece(ShapeOf(arrangement, half), carrier, own >= 0 ? own : other, label);
     }
 
-    /// <summary>The piece along a half-edge that belongs to a certain strand, which runs the same way.</summary>
-    public static Piece PieceOf(Arrangement arrangement, int half, int strand) =>
-        new Piece(ShapeOf(arrangement, half), arrangement.Carriers[strand], strand, arrangement.Strands[strand].Segment.Label);
-
     private static Curve ShapeOf(Arrangement arrangement, int half)
     {
         var along = arrangement.Curves[half >> 1];

@@ -23,9 +23,12 @@ internal readonly record struct Piece(Curve Shape, Curve Carrier, int Source, st
     public Piece Along(Point2 start, Point2 end) => this with { Shape = new Curve(start, end, Carrier.BulgeBetween(start, end)) };
 
     /// <summary>The piece bent to other ends at the same bulge.</summary>
-    public Piece Bent(Point2 start, Point2 end)
+    public Piece Bent(Point2 start, Point2 end) => Bent(start, end, Shape.Bulge);
+
+    /// <summary>Another curve under the piece's name.</summary>
+    public Piece Bent(Point2 start, Point2 end, double bulge)
     {
-        var shape = new Curve(start, end, Shape.Bulge);
+        var shape = new Curve(start, end, bulge);
         return this with { Shape = shape, Carrier = shape };
     }
 }

@@ -15,14 +15,24 @@ internal sealed class RawOffset(double rightMm, Corner corner)
     /// <summary>Adds a closed loop; at joints that <paramref name="endAfter"/> names a path turns back, ending as it says.</summary>
     public void Add(IReadOnlyList<Segment> loop, Func<int, BandEnd?> endAfter)
     {
-        var next = Curve.Of(loop[0]);
-        for (var i = 0; i < loop.Count; i++)
+        var sides = new Parallel[loop.Count];
+        for (var i = 0; i < sides.Length; i++)
         {
-            var curve = next;
-            next = Curve.Of(loop[(i + 1) % loop.Count]);
-            var (from, to) = (curve.Start - (curve.StartTangent.Left * rightMm), curve.End - (curve.EndTangent.Left * rightMm));
-            Add(new Segment(from, to, curve.Bulge, loop[i].Label));
-            Join(curve, next, to, endAfter(i), loop[i].Label);
+            sides[i] = new Parallel(Curve.Of(loop[i]), rightMm, loop[i].Label);
+        }
+
+        var cuts = InnerCorners.Cuts(sides, rightMm, i => endAfter(i) is not null);
+        for (var i = 0; i < sides.Length; i++)
+        {
+            var (side, next) = (sides[i], sides[(i + 1) % sides.Length]);
+            Add(side.Between(cuts[(i + sides.Length - 1) % sides.Length], cuts[i]));
+            var end = endAfter(i);
+            var isSharp = end is null && corner.MitreLimit > 0 && IsSharp(side.Base.EndTangent, next.Base.StartTangent);
+            _near.Add(side.Base, endCounts: end != BandEnd.Flat && !isSharp);
+            if (cuts[i] is null && side.End != next.Start)
+            {
+                Join(side, next, end, isSharp);
+            }
         }
     }
 
@@ -37,22 +47,15 @@ internal sealed class RawOffset(double rightMm, Corner corner)
         return Outlines.Region(arrangement, winding => winding >= 1);
     }
 
-    private void Join(Curve curve, Curve next, Point2 from, BandEnd? end, string label)
+    private void Join(Parallel side, Parallel next, BandEnd? end, bool isSharp)
     {
-        var to = next.Start - (next.StartTangent.Left * rightMm);
-        var (t, u) = (curve.EndTangent, next.StartTangent);
-        var isLeft = end is not null || TurnsLeft(curve, next);
-        var isSharp = end is null && corner.MitreLimit > 0 && Math.Abs(t.Cross(u)) + Math.Max(0, -t.Dot(u)) > Tolerances.SmoothRadians;
+        var (from, to, label) = (side.End, next.Start, side.Label);
+        var (t, u) = (side.Base.EndTangent, next.Base.StartTangent);
+        var isLeft = end is not null || InnerCorners.TurnsLeft(side.Base, next.Base);
         var isMitred = isSharp && isLeft == rightMm > 0;
-        _near.Add(curve, endCounts: end != BandEnd.Flat && !isSharp);
-        if (from == to)
-        {
-            return;
-        }
-
         if (isMitred && Math.Sqrt(2 / (1 + t.Dot(u))) <= corner.MitreLimit)
         {
-            var tip = curve.End - ((t.Left + u.Left) * (rightMm / (1 + t.Dot(u))));
+            var tip = side.Base.End - ((t.Left + u.Left) * (rightMm / (1 + t.Dot(u))));
             Add(new Segment(from, tip, 0, label));
             Add(new Segment(tip, to, 0, label));
         }
@@ -62,19 +65,11 @@ internal sealed class RawOffset(double rightMm, Corner corner)
         }
         else
         {
-            AddArc(new Segment(from, to, 0, label), t, u, curve.End, isLeft);
+            AddArc(new Segment(from, to, 0, label), t, u, side.Base.End, isLeft);
         }
     }
 
-    // Two curves that turn back on each other are told apart by the side on which the shorter lies, as round a node; one that runs back
-    // on itself turns left.
-    private static bool TurnsLeft(Curve curve, Curve next)
-    {
-        var cross = curve.EndTangent.Cross(next.StartTangent);
-        return curve.EndTangent.Dot(next.StartTangent) < 0 && Math.Abs(cross) <= Tolerances.AlikeRadians
-            ? !new Departure(1, curve).IsClockwiseOf(new Departure(0, next))
-            : cross > 0;
-    }
+    private static bool IsSharp(Vec2 t, Vec2 u) => Math.Abs(t.Cross(u)) + Math.Max(0, -t.Dot(u)) > Tolerances.SmoothRadians;
 
     // The arc of a join. With φ the turn from t to u: sin²(φ/2) = (1 − t·u)/2 and sin φ = 2 sin(φ/2) cos(φ/2); its bulge is
     // tan(φ/4) = sin(φ/2)/(1 + cos(φ/2)). Over a right angle it is halved, as it may exceed half a turn by a rounding.

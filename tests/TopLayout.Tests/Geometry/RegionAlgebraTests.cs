@@ -7,26 +7,14 @@ public class RegionAlgebraTests
 {
     private const int Pairs = 10_000;
 
-    // Per cent of the pairs in which some edge falls under the shortest length, so that an area may change by that length times the border.
-    public static TheoryData<string, int> Kinds => new()
-    {
-        { "general", 2 },
-        { "shared edge", 0 },
-        { "coincident arcs", 0 },
-        { "tangent circles", 1 },
-        { "tangent line", 6 },
-        { "touching vertex", 2 },
-        { "near tangent", 8 },
-        { "full circles", 0 },
-        { "tiny segments", 5 },
-        { "hole touches outline", 10 },
-        { "turned copy", 25 },
-        { "moved copy", 35 },
-    };
+    // Of copies moved by less than the touch distance, borders that near become one; elsewhere no pair may miss 1e-6.
+    private static readonly string[] MayTouchThroughout = ["turned copy", "moved copy"];
+
+    public static TheoryData<string> Kinds => [.. HardPairs.Kinds];
 
     [Theory]
     [MemberData(nameof(Kinds))]
-    public void Algebra_OfHardPairs_KeepsAreasAndStaysValid(string kind, int shortPercent)
+    public void Algebra_OfHardPairs_KeepsAreasAndStaysValid(string kind)
     {
         var inexact = 0;
         for (var seed = 0; seed < Pairs; seed++)
@@ -42,10 +30,10 @@ public class RegionAlgebraTests
                 Math.Abs(union.Area + common.Area - a.Area - b.Area),
                 Math.Max(Math.Abs(less.Area + common.Area - a.Area), Math.Abs(other.Area + common.Area - b.Area)));
             inexact += off > 1e-6 * (a.Area + b.Area) ? 1 : 0;
-            var border = new[] { union, common, less, other }.Sum(r => r.Edges.Sum(e => e.Length));
-            Check.Near(0, off, (1e-6 * (a.Area + b.Area)) + (Tolerances.ShortestMm * border), $"{kind}, seed {seed}: area");
+            var touched = MayTouchThroughout.Contains(kind) ? Tolerances.TouchMm * a.Edges.Concat(b.Edges).Sum(e => e.Length) : 0;
+            Check.Near(0, off, (1e-6 * (a.Area + b.Area)) + touched, $"{kind}, seed {seed}: area");
         }
 
-        Assert.True(inexact * 100 <= Pairs * shortPercent, $"{kind}: {inexact} of {Pairs} areas are off by more than 1e-6");
+        Assert.True(inexact * 1000 <= Pairs, $"{kind}: {inexact} of {Pairs} areas are off by more than 1e-6");
     }
 }

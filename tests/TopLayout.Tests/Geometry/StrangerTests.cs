@@ -3,36 +3,31 @@ using TopLayout.Geometry;
 
 namespace TopLayout.Tests.Geometry;
 
-/// <summary>Areas of results against a stranger's, within what flattening may cost: tolerance times border.</summary>
+/// <summary>
+/// Areas of results against a stranger's, within what flattening may cost: tolerance times border, for arcs bulge both ways. All 10,000
+/// pairs of each kind take about ten minutes: TOPLAYOUT_ALL_PAIRS=1 compares them, without it the first few
+/// hundred. Of all, two of the tiny segments (seeds 1400 and 3879) end in the stranger's own TopologyException.
+/// </summary>
 public class StrangerTests
 {
     private const double FlatMm = 1e-4;
-    private const int Pairs = 40;
+    private static readonly int Pairs = Environment.GetEnvironmentVariable("TOPLAYOUT_ALL_PAIRS") == "1" ? 10_000 : 400;
 
     public static TheoryData<string> Kinds => [.. HardPairs.Kinds];
 
     [Theory]
     [MemberData(nameof(Kinds))]
-    public void Algebra_OfHardPairs_HasTheStrangersAreas(string kind)
+    public void Algebra_OfHardPairs_HasTheStrangersAreas(string kind) => Trials.Run(Pairs, random =>
     {
-        var inexact = 0;
-        Trials.Run(Pairs, random =>
+        var (a, b) = HardPairs.Make(kind, random);
+        var (p, q) = (Stranger.Flattened(a, FlatMm), Stranger.Flattened(b, FlatMm));
+        var border = a.Edges.Concat(b.Edges).Sum(e => e.Length);
+        foreach (var (ours, how) in ((Region, SpatialFunction)[])
+            [(a.Union(b), SpatialFunction.Union), (a.Intersect(b), SpatialFunction.Intersection), (a.Subtract(b), SpatialFunction.Difference)])
         {
-            var (a, b) = HardPairs.Make(kind, random);
-            var (p, q) = (Stranger.Flattened(a, FlatMm), Stranger.Flattened(b, FlatMm));
-            var border = a.Edges.Concat(b.Edges).Sum(e => e.Length);
-            foreach (var (ours, how) in ((Region, SpatialFunction)[])
-                [(a.Union(b), SpatialFunction.Union), (a.Intersect(b), SpatialFunction.Intersection), (a.Subtract(b), SpatialFunction.Difference)])
-            {
-                var theirs = Stranger.Combine(p, q, how).Area;
-                Check.Near(theirs, ours.Area, (FlatMm + Tolerances.ShortestMm) * border, how.ToString());
-                inexact += Math.Abs(theirs - ours.Area) > FlatMm * border ? 1 : 0;
-            }
-        });
-
-        // The rest have an edge that fell under the shortest length.
-        Assert.True(inexact <= 3 * Pairs / 20, $"{inexact} of {3 * Pairs} areas are off by more than flattening explains");
-    }
+            Check.Near(Stranger.Combine(p, q, how).Area, ours.Area, FlatMm * border, $"{kind}: {how}");
+        }
+    });
 
     [Fact]
     public void Offset_OfBlobs_HasTheStrangersArea() => Trials.Run(60, random =>
