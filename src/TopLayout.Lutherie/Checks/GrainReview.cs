@@ -7,14 +7,15 @@ namespace TopLayout.Lutherie.Checks;
 
 /// <summary>What the grain check says of one side of one member, taken by itself.</summary>
 /// <param name="Member">The member.</param>
+/// <param name="Side">Which of its sides.</param>
 /// <param name="Edge">The edge that gives most to its longest run.</param>
 /// <param name="RunMm">Λ, mm.</param>
 /// <param name="AcrossMm">Where that grain line passes the run's middle, mm from the centre line, bass negative.</param>
 /// <param name="LeastAngle">Least angle to the grain in the run.</param>
 /// <param name="Pulls">False for a channel, which nothing pulls on.</param>
-/// <param name="Index">The mismatch index M; null when nothing pulls, or when the woods' data do not tell it.</param>
+/// <param name="Index">The mismatch index M; null when nothing pulls.</param>
 /// <param name="Severity">The verdict.</param>
-public sealed record SideVerdict(string Member, string Edge, double RunMm, double AcrossMm, Angle LeastAngle, bool Pulls, double? Index, Severity Severity);
+public sealed record SideVerdict(string Member, EdgeSide Side, string Edge, double RunMm, double AcrossMm, Angle LeastAngle, bool Pulls, double? Index, Severity Severity);
 
 /// <summary>All that the grain check measured.</summary>
 public sealed class GrainReview

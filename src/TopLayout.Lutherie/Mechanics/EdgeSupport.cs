@@ -13,7 +13,7 @@ internal sealed class EdgeSupport
     private readonly Calibration _calibration;
     private readonly TopGrain _grain;
     private readonly List<Supporter> _crossing;
-    private readonly List<Region> _linings;
+    private readonly List<Member> _linings;
     private readonly Contour? _rim;
 
     /// <summary>The support of a member by others and by the inside line of the sides, if the member ends on it.</summary>
@@ -22,24 +22,28 @@ internal sealed class EdgeSupport
         (_calibration, _grain) = (calibration, grain);
         var others = members.Where(m => m != member).ToList();
         _crossing = [.. others.Where(o => MaySupport(o, member)).Select(o => new Supporter(o, grain, calibration))];
-        _linings = [.. others.Where(o => EntersLining(member, o)).Select(o => o.Footprint)];
+        _linings = [.. others.Where(o => EntersLining(member, o))];
         _rim = member.Kind != MemberKind.Lining && rim is not null && EndsOn(member.Footprint, rim) ? rim : null;
     }
 
     /// <summary>The fractions of an edge at which its support may change.</summary>
     public IEnumerable<double> Cuts(Segment edge) => _crossing.Select(s => s.Member.Footprint.Edges)
-        .Concat(_linings.Select(l => l.Edges))
+        .Concat(_linings.Select(l => l.Footprint.Edges))
         .Concat(_rim is null ? [] : [_rim.Segments])
         .SelectMany(edges => Mechanics.Cuts.AtReach(edge, edges, _calibration.SupportReachMm));
 
-    /// <summary>True when the part of <paramref name="edge"/> between two of its cuts is supported.</summary>
-    public bool Holds(Segment edge, Segment part)
+    /// <summary>What supports the part of <paramref name="edge"/> between two of its cuts, by name; null when nothing does.</summary>
+    public string? Holder(Segment edge, Segment part)
     {
         var p = part.PointAt(0.5);
         var reach = _calibration.SupportReachMm + Tolerances.TouchMm;
-        return (_rim is not null && _rim.DistanceTo(p) <= reach)
-            || _linings.Any(l => l.DistanceTo(p) <= reach)
-            || _crossing.Any(s => s.Reaches(p) && s.Crosses(p, part.TangentAt(0.5).Left, _grain.At(p)) && s.IsStiff(edge));
+        if (_rim is not null && _rim.DistanceTo(p) <= reach)
+        {
+            return Rim.Sides.Key;
+        }
+
+        return _linings.Find(l => l.Footprint.DistanceTo(p) <= reach)?.Name
+            ?? _crossing.Find(s => s.Reaches(p) && s.Crosses(p, part.TangentAt(0.5).Left, _grain.At(p)) && s.IsStiff(edge))?.Member.Name;
     }
 
     private static bool MaySupport(Member supporter, Member member) =>

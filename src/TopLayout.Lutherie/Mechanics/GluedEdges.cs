@@ -37,7 +37,7 @@ public static class GluedEdges
             if (part.ChordLength > LeastPartMm)
             {
                 yield return EdgePiece.Placed(
-                    part, member.Name, grain.HalfAt(middle), grain.At(middle), support.Holds(edge, part), IsLongSide(part, member));
+                    part, member.Name, grain.HalfAt(middle), grain.At(middle), support.Holder(edge, part), IsLongSide(part, member));
             }
         }
     }

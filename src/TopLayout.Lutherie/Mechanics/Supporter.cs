@@ -28,8 +28,7 @@ internal sealed class Supporter(Member member, TopGrain grain, Calibration calib
     /// <param name="topGrain">The top's grain there.</param>
     public bool Crosses(Point2 p, Vec2 normal, Angle topGrain)
     {
-        var isThickBlock = IsBlock && member.ThicknessMm >= calibration.SupportingBlockThicknessMm;
-        if (!isThickBlock && !(HasLongGrain && GrainAngle.Between(member.Grain, topGrain) >= calibration.SupportLeastAngle))
+        if (!StandsAcross(member, topGrain, calibration))
         {
             return false;
         }
@@ -53,7 +52,10 @@ internal sealed class Supporter(Member member, TopGrain grain, Calibration calib
         || (member.ThicknessMm >= calibration.FlatSupportHeightMm && MeanWidthAlongGrain() >= calibration.FlatSupportWidthMm)
         || Spans(edge);
 
-    private bool HasLongGrain => member.Material?.Lie != GrainLie.Upright;
+    /// <summary>True for a thick block, and for a member whose long grain lies in the plane and stands well across the top's.</summary>
+    public static bool StandsAcross(Member member, Angle topGrain, Calibration calibration) =>
+        (member.Kind == MemberKind.Block && member.ThicknessMm >= calibration.SupportingBlockThicknessMm)
+        || (member.Material?.Lie != GrainLie.Upright && GrainAngle.Between(member.Grain, topGrain) >= calibration.SupportLeastAngle);
 
     private double MeanWidthAlongGrain()
     {
