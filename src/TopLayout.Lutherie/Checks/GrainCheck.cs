@@ -22,12 +22,11 @@ public static class GrainCheck
         var drawn = scenes[0];
         ImmutableArray<SideVerdict> sides = [.. scenes.SelectMany(Sides).GroupBy(s => (s.Member, s.Side)).Select(g => g.MaxBy(s => (s.Severity, s.RunMm))!)];
         var runs = scenes.SelectMany(GrainFindings.Of).GroupBy(r => Key(r.Run)).Select(g => g.MaxBy(Weight)).ToList();
-        return new GrainReview
+        return new GrainReview(() => GrainRuns.Profile(drawn.Pieces, settings))
         {
             Calibration = settings,
             Findings = [.. Finding.Sorted([.. runs.Select(r => r.Finding), .. Passes(drawn, sides, runs), .. HeldWide(drawn), .. SeasonWords.NoDrying(drawn)])],
             Sides = sides,
-            Profile = GrainRuns.Profile(drawn.Pieces, settings),
             Assumptions = [.. GrainWords.Assumptions(drawn)],
         };
     }

@@ -20,6 +20,10 @@ public sealed record SideVerdict(string Member, EdgeSide Side, string Edge, doub
 /// <summary>All that the grain check measured.</summary>
 public sealed class GrainReview
 {
+    private readonly Lazy<ImmutableArray<ProfileSample>> _profile;
+
+    internal GrainReview(Func<ImmutableArray<ProfileSample>> profile) => _profile = new Lazy<ImmutableArray<ProfileSample>>(profile);
+
     /// <summary>The settings it used.</summary>
     public required Calibration Calibration { get; init; }
 
@@ -29,8 +33,8 @@ public sealed class GrainReview
     /// <summary>Every side of every member by itself, in building order.</summary>
     public required ImmutableArray<SideVerdict> Sides { get; init; }
 
-    /// <summary>The longest run on each grain line across the top, all members and both faces together.</summary>
-    public required ImmutableArray<ProfileSample> Profile { get; init; }
+    /// <summary>The longest run on each grain line across the top, all members and both faces together; worked out when a sheet asks.</summary>
+    public ImmutableArray<ProfileSample> Profile => _profile.Value;
 
     /// <summary>What the design left open and the check took, in sentences without a full stop.</summary>
     public required ImmutableArray<string> Assumptions { get; init; }

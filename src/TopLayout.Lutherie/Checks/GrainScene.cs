@@ -11,6 +11,8 @@ internal sealed class GrainScene
 {
     private readonly Dictionary<string, Member> _members;
     private readonly TopGrain _grain;
+    private readonly MemberShapes _shapes;
+    private readonly Dictionary<string, MemberShape> _shapeOf;
     private readonly SupportBays _bays;
 
     /// <param name="layout">The layout.</param>
@@ -24,9 +26,11 @@ internal sealed class GrainScene
             design[SeasonSection.GluedHumidity].Value, design[SeasonSection.UsedHumidity].Value, design[SeasonSection.Temperature].Value);
         IsSeasonAssumed = design[SeasonSection.GluedHumidity].IsDefault || design[SeasonSection.UsedHumidity].IsDefault;
         _grain = TopGrain.Halves(layout.SkewBass, layout.SkewTreble).Turned(turn);
-        _bays = new SupportBays(layout.Members, _grain, layout.InsideOfSides, calibration);
+        _shapes = new MemberShapes(layout.Members);
+        _shapeOf = _shapes.All.ToDictionary(s => s.Member.Name, StringComparer.Ordinal);
+        _bays = new SupportBays(_shapes, _grain, layout.InsideOfSides, calibration);
         _members = layout.Members.ToDictionary(m => m.Name, StringComparer.Ordinal);
-        Pieces = GluedEdges.Of(layout.Members, _grain, layout.InsideOfSides, calibration);
+        Pieces = GluedEdges.Of(_shapes, _grain, layout.InsideOfSides, calibration);
         Sides = GrainRuns.PerSide(Pieces, calibration);
         Loads = layout.Members.ToDictionary(m => m.Name, m => Load(m, Season.MoistureLossPercent), StringComparer.Ordinal);
     }
@@ -78,7 +82,7 @@ internal sealed class GrainScene
         Mismatch(member, member.Material!, (Season with { GluedHumidityPercent = humidityPercent }).MoistureLossPercent).Index;
 
     private MemberLoad Load(Member member, double lossPercent) =>
-        MemberLoad.Of(member, Layout.Top, _grain, lossPercent, Calibration, _bays.Beside(member));
+        MemberLoad.Of(member, Layout.Top, _grain, lossPercent, Calibration, _bays.Beside(_shapeOf[member.Name]));
 
     private Mismatch Mismatch(Member member, Material material, double lossPercent) => Mechanics.Mismatch.Of(
         Layout.Top,
@@ -87,5 +91,5 @@ internal sealed class GrainScene
         member.Grain - _grain.Under(member.Footprint),
         Loads[member.Name].HalfWidthMm,
         lossPercent,
-        Calibration with { SupportSpacingMm = Calibration.SupportSpacingMm ?? _bays.Beside(member) });
+        Calibration with { SupportSpacingMm = Calibration.SupportSpacingMm ?? _bays.Beside(_shapeOf[member.Name]) });
 }

@@ -40,7 +40,9 @@ public sealed record EdgePiece(
     /// <summary>The pieces of an edge given in top coordinates, for a member on its left, none of them supported.</summary>
     public static ImmutableArray<EdgePiece> Of(Segment edge, Angle grain, string member)
     {
-        var cuts = Cuts.Ordered([0, 1, .. Cuts.AtTurns(edge, grain)]);
+        var cuts = new List<double> { 0, 1 };
+        Cuts.AtTurns(edge, grain, cuts);
+        Cuts.Order(cuts);
         return [.. cuts.Zip(cuts.Skip(1)).Select(c =>
             Placed(edge.Part(c.First, c.Second), member, TopHalf.Whole, grain, supportedBy: null, isLongSide: false))];
     }

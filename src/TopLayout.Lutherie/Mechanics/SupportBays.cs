@@ -10,95 +10,68 @@ namespace TopLayout.Lutherie.Mechanics;
 /// </summary>
 internal sealed class SupportBays
 {
-    private const double ColumnMm = 25;
-
     private readonly Calibration _calibration;
-    private readonly Contour? _rim;
-    private readonly Dictionary<int, List<Member>> _columns = [];
+    private readonly MemberShapes _shapes;
+    private readonly MonotoneEdge[] _rim;
+    private readonly HashSet<Member> _supports;
+    private readonly List<double> _levels = [];
 
-    public SupportBays(IEnumerable<Member> members, TopGrain grain, Contour? rim, Calibration calibration)
+    public SupportBays(MemberShapes shapes, TopGrain grain, Contour? rim, Calibration calibration)
     {
-        (_calibration, _rim) = (calibration, rim);
-        foreach (var member in members.Where(m => IsSupport(m, grain, calibration)))
-        {
-            var box = member.Footprint.Bounds;
-            for (var column = Column(box.Min.X); column <= Column(box.Max.X); column++)
-            {
-                (_columns.TryGetValue(column, out var list) ? list : _columns[column] = []).Add(member);
-            }
-        }
+        (_calibration, _shapes) = (calibration, shapes);
+        _rim = rim is null ? [] : [.. rim.Segments.SelectMany(MemberShape.Parts).Select(e => new MonotoneEdge(e))];
+        _supports = [.. shapes.All.Select(s => s.Member).Where(m => IsSupport(m, grain, calibration))];
     }
 
     /// <summary>
     /// The length of the bay beside a member that most of it lies in, mm, from support to support, on the side where it is shorter, and
     /// at most <see cref="Calibration.UsualSupportSpacingMm"/>.
     /// </summary>
-    public double Beside(Member member)
+    public double Beside(MemberShape shape)
     {
-        var box = member.Footprint.Bounds;
-        var (left, right) = (Bay(member, box, box.Min.X - _calibration.BandHalfWidthMm), Bay(member, box, box.Max.X + _calibration.BandHalfWidthMm));
-        return Math.Min(_calibration.UsualSupportSpacingMm, Math.Min(left, right));
+        var (left, right) = (shape.Bounds.Min.X - _calibration.BandHalfWidthMm, shape.Bounds.Max.X + _calibration.BandHalfWidthMm);
+        return Math.Min(_calibration.UsualSupportSpacingMm, Math.Min(Bay(shape, left), Bay(shape, right)));
     }
-
-    private static int Column(double x) => (int)Math.Floor(x / ColumnMm);
 
     private static bool IsSupport(Member member, TopGrain grain, Calibration calibration) =>
         member.Kind is not (MemberKind.Channel or MemberKind.Fretboard or MemberKind.Lining)
         && member.ThicknessMm >= calibration.FlatSupportHeightMm
         && Supporter.StandsAcross(member, grain.Under(member.Footprint), calibration);
 
-    private double Bay(Member member, Box2 box, double x)
+    private double Bay(MemberShape shape, double x)
     {
-        var levels = Levels(member, x);
-        var best = (Overlap: 0.0, Length: double.PositiveInfinity);
-        for (var i = 0; i + 1 < levels.Count; i++)
+        FindLevels(shape, x);
+        var (overlap, length) = (0.0, double.PositiveInfinity);
+        for (var i = 0; i + 1 < _levels.Count; i++)
         {
-            var overlap = Math.Min(levels[i + 1], box.Max.Y) - Math.Max(levels[i], box.Min.Y);
-            if (overlap > best.Overlap)
+            var shared = Math.Min(_levels[i + 1], shape.Bounds.Max.Y) - Math.Max(_levels[i], shape.Bounds.Min.Y);
+            if (shared > overlap)
             {
-                best = (overlap, levels[i + 1] - levels[i]);
+                (overlap, length) = (shared, _levels[i + 1] - _levels[i]);
             }
         }
 
-        return best.Length;
+        return length;
     }
 
     // Where the supports and the rim cross the line x, from the tail up; a support by its middle.
-    private List<double> Levels(Member member, double x)
+    private void FindLevels(MemberShape shape, double x)
     {
-        var levels = new List<double>();
-        foreach (var support in _columns.TryGetValue(Column(x), out var list) ? list : [])
+        _levels.Clear();
+        var line = new Box2(new Point2(x, double.NegativeInfinity), new Point2(x, double.PositiveInfinity));
+        foreach (var support in _shapes.Near(line))
         {
-            if (support != member && Crossing(support.Footprint.Edges, x) is { } at)
+            if (support != shape && _supports.Contains(support.Member) && support.CrossedAt(x) is { } at)
             {
-                levels.Add((at.Low + at.High) / 2);
+                _levels.Add((at.Low + at.High) / 2);
             }
         }
 
-        if (_rim is not null && Crossing(_rim.Segments, x) is { } ends)
+        if (MemberShape.CrossedAt(_rim, x) is { } ends)
         {
-            levels.AddRange([ends.Low, ends.High]);
+            _levels.AddRange([ends.Low, ends.High]);
         }
 
-        levels.Sort();
-        return levels;
-    }
-
-    private static (double Low, double High)? Crossing(IEnumerable<Segment> edges, double x)
-    {
-        var (low, high) = (double.PositiveInfinity, double.NegativeInfinity);
-        foreach (var edge in edges)
-        {
-            var box = edge.Bounds();
-            if (box.Min.X <= x && x <= box.Max.X)
-            {
-                foreach (var meeting in Intersections.Of(edge, new Segment(new Point2(x, box.Min.Y - 1), new Point2(x, box.Max.Y + 1))))
-                {
-                    (low, high) = (Math.Min(low, meeting.Point.Y), Math.Max(high, meeting.Point.Y));
-                }
-            }
-        }
-
-        return low <= high ? (low, high) : null;
+        _levels.Sort();
     }
 }

@@ -18,14 +18,14 @@ public class SupportBayTests
     [InlineData(-100, -180, 80)]
     [InlineData(-10, -390, 130)]
     public void Beside_BetweenTwoBraces_IsTheirDistanceUpToTheUsual(double upper, double lower, double expected) =>
-        Check.Near(expected, Bays(Members.BraceAt(upper), Members.BraceAt(lower)).Beside(Plate), 1e-9);
+        Check.Near(expected, Beside(Members.BraceAt(upper), Members.BraceAt(lower)), 1e-9);
 
     [Fact]
     public void Beside_BraceAlongTheGrain_IsNone()
     {
         var along = Members.Make("bar", MemberKind.Bar, Shapes.Rectangle(200, 8, -100, -120), 15, "sitka_spruce");
 
-        Check.Near(130, Bays(along, Members.BraceAt(-180)).Beside(Plate), 1e-9, "180 mm from the rim, more than the usual");
+        Check.Near(130, Beside(along, Members.BraceAt(-180)), 1e-9, "180 mm from the rim, more than the usual");
     }
 
     [Fact]
@@ -38,5 +38,9 @@ public class SupportBayTests
         Check.Near(Index(130), MemberLoad.Of(Plate, Members.Top, Members.Straight, Season.Default.MoistureLossPercent, set, 60).Mismatch!.Index, 0, "what the design sets goes before");
     }
 
-    private static SupportBays Bays(params Member[] braces) => new([Plate, .. braces], Members.Straight, Body, Calibration.Default);
+    private static double Beside(params Member[] braces)
+    {
+        var shapes = new MemberShapes([Plate, .. braces]);
+        return new SupportBays(shapes, Members.Straight, Body, Calibration.Default).Beside(shapes.All[0]);
+    }
 }
