@@ -15,11 +15,15 @@ internal sealed class BandScan
     /// <summary>Events nearer than this are one, mm.</summary>
     private const double SameMm = 1e-9;
 
+    /// <summary>Width of a column, mm.</summary>
+    private const double ColumnMm = 10;
+
     private readonly BandEdge[] _edges;
     private readonly Calibration _calibration;
     private readonly double _w;
     private readonly Runs _runs;
     private readonly ClusterScan _cluster;
+    private Dictionary<int, List<BandEdge>>? _columns;
 
     public BandScan(IEnumerable<EdgePiece> pieces, Calibration calibration)
     {
@@ -33,14 +37,9 @@ internal sealed class BandScan
     public List<(BandEdge Edge, Stretch Stretch)> InBand(double x)
     {
         var found = new List<(BandEdge Edge, Stretch Stretch)>();
-        foreach (var edge in _edges)
+        foreach (var edge in Columns().GetValueOrDefault(Column(x), []))
         {
-            if (edge.Edge.MinX > x + _w + SameMm)
-            {
-                break;
-            }
-
-            if (edge.Edge.MaxX >= x - _w - SameMm)
+            if (edge.Edge.MinX <= x + _w + SameMm && edge.Edge.MaxX >= x - _w - SameMm)
             {
                 found.Add((edge, edge.StretchAt(x, _w)));
             }
@@ -96,7 +95,7 @@ internal sealed class BandScan
         var runs = new List<Stretch>();
         foreach (var (from, to, active) in Intervals())
         {
-            var steps = Math.Max(2, (int)Math.Ceiling((to - from) / _w * 2));
+            var steps = (int)Math.Ceiling((to - from) / _w * 2);
             for (var i = 0; i <= steps; i++)
             {
                 var x = i == steps ? to : from + ((to - from) * i / steps);
@@ -146,6 +145,26 @@ internal sealed class BandScan
             yield return (from, to, active);
         }
     }
+
+    // The pieces that reach into the band of a grain line of a column across the top, in their order.
+    private Dictionary<int, List<BandEdge>> Columns()
+    {
+        if (_columns is null)
+        {
+            _columns = [];
+            foreach (var edge in _edges)
+            {
+                for (var column = Column(edge.Edge.MinX - _w - SameMm); column <= Column(edge.Edge.MaxX + _w + SameMm); column++)
+                {
+                    (_columns.TryGetValue(column, out var list) ? list : _columns[column] = []).Add(edge);
+                }
+            }
+        }
+
+        return _columns;
+    }
+
+    private static int Column(double x) => (int)Math.Floor(x / ColumnMm);
 
     private List<double> Events()
     {

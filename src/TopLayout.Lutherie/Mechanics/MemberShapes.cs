@@ -11,8 +11,13 @@ internal sealed class MemberShapes
     private readonly Dictionary<int, List<int>> _columns = [];
 
     public MemberShapes(IEnumerable<Member> members)
+        : this(members.Select(m => new MemberShape(m)))
     {
-        All = [.. members.Select(m => new MemberShape(m))];
+    }
+
+    public MemberShapes(IEnumerable<MemberShape> shapes)
+    {
+        All = [.. shapes];
         for (var i = 0; i < All.Length; i++)
         {
             for (var column = Column(All[i].Bounds.Min.X); column <= Column(All[i].Bounds.Max.X); column++)

@@ -11,16 +11,14 @@ namespace TopLayout.Lutherie.Mechanics;
 internal sealed class SupportBays
 {
     private readonly Calibration _calibration;
-    private readonly MemberShapes _shapes;
+    private readonly MemberShapes _supports;
     private readonly MonotoneEdge[] _rim;
-    private readonly HashSet<Member> _supports;
     private readonly List<double> _levels = [];
 
     public SupportBays(MemberShapes shapes, TopGrain grain, Contour? rim, Calibration calibration)
     {
-        (_calibration, _shapes) = (calibration, shapes);
+        (_calibration, _supports) = (calibration, new MemberShapes(shapes.All.Where(s => IsSupport(s.Member, grain, calibration))));
         _rim = rim is null ? [] : [.. rim.Segments.SelectMany(MemberShape.Parts).Select(e => new MonotoneEdge(e))];
-        _supports = [.. shapes.All.Select(s => s.Member).Where(m => IsSupport(m, grain, calibration))];
     }
 
     /// <summary>
@@ -59,9 +57,9 @@ internal sealed class SupportBays
     {
         _levels.Clear();
         var line = new Box2(new Point2(x, double.NegativeInfinity), new Point2(x, double.PositiveInfinity));
-        foreach (var support in _shapes.Near(line))
+        foreach (var support in _supports.Near(line))
         {
-            if (support != shape && _supports.Contains(support.Member) && support.CrossedAt(x) is { } at)
+            if (support != shape && support.CrossedAt(x) is { } at)
             {
                 _levels.Add((at.Low + at.High) / 2);
             }

@@ -6,17 +6,19 @@ using TopLayout.Lutherie.Findings;
 namespace TopLayout.Plans.Sheets;
 
 /// <summary>
-/// The findings on a plan: the stretch of the top between two bars across the grain line, a number beside it, and the list of numbers with
-/// what was measured. Widths and dashes tell the verdicts apart without colour.
+/// The findings on a plan: the stretch of the top between two bars across the grain line, hatched the closer the worse it is, its grain
+/// line down to the profile, a number beside it, and the list of numbers with what was measured. Widths, dashes and hatching tell the
+/// verdicts apart without colour.
 /// </summary>
 internal static class FindingMarks
 {
     private const string Part = "grain run";
     private const int MostListed = 6;
+    private const double HatchMm = 3;
 
     /// <summary>The findings that are marked: those with a place on the top that ask for something, worst first.</summary>
     public static IReadOnlyList<Finding> Marked(ReviewedTop top) =>
-        [.. top.Findings.Where(f => f.Where is not null && f.Severity is Severity.Fail or Severity.Warning).Take(MostListed)];
+        [.. top.Findings.Where(f => f.Where is not null && f.Severity is Severity.Fail or Severity.Warning or Severity.Note).Take(MostListed)];
 
     /// <summary>Marks each stretch and asks for its number.</summary>
     public static void Draw(SheetBoard board, ReviewedTop top, FaceView view)
@@ -31,10 +33,26 @@ internal static class FindingMarks
             board.Line(part, Role.Finding, from, to, emphasis);
             foreach (var end in (ReadOnlySpan<Point2>)[from, to])
             {
-                board.Line(part, Role.Finding, end - new Vec2(3, 0), end + new Vec2(3, 0), Emphasis.Normal);
+                board.Line(part, Role.Finding, end - new Vec2(HatchMm, 0), end + new Vec2(HatchMm, 0), Emphasis.Normal);
             }
 
+            Hatch(board, part, from, to, finding.Severity);
             board.Name(new LabelRequest(part, Role.Finding, NumberFormat.Whole(number), 4, from.MidpointTo(to)) { Priority = -1, Emphasis = emphasis });
+        }
+    }
+
+    /// <summary>
+    /// The grain lines of the failed runs and warnings: on along the grain to the tail of the body, then straight down into the profile.
+    /// </summary>
+    public static void GrainLines(SheetBoard board, ReviewedTop top, FaceView view, double tailY, double footY)
+    {
+        foreach (var (number, finding) in Marked(top).Index().Where(f => f.Item.Severity > Severity.Note))
+        {
+            var (from, to) = finding.Where!.Value;
+            var along = (from - to).Unit;
+            var at = from + (along * ((from.Y - tailY) / -along.Y));
+            var line = new Contour([new Vertex(view.Map(from)), new Vertex(view.Map(at)), new Vertex(view.Map(new Point2(at.X, footY)))], isClosed: false);
+            board.Draw($"{Part} {NumberFormat.Whole(number + 1)}", Role.Finding, line, Emphasis.Faint);
         }
     }
 
@@ -58,5 +76,28 @@ internal static class FindingMarks
         return y;
     }
 
-    private static Emphasis Of(Severity severity) => severity == Severity.Fail ? Emphasis.Bad : Emphasis.Doubtful;
+    // Strokes away from the centre line, up towards the neck: close for a failure, wide for a warning, none for a note.
+    private static void Hatch(SheetBoard board, string part, Point2 from, Point2 to, Severity severity)
+    {
+        if (severity == Severity.Note)
+        {
+            return;
+        }
+
+        var (along, length) = ((to - from).Unit, from.DistanceTo(to));
+        var stroke = new Vec2(from.X < 0 ? -HatchMm : HatchMm, HatchMm);
+        var strokes = (int)(length / (severity == Severity.Fail ? HatchMm : 3 * HatchMm));
+        for (var i = 1; i < strokes; i++)
+        {
+            var at = from + (along * (length * i / strokes));
+            board.Line(part, Role.Finding, at, at + stroke, Emphasis.Normal);
+        }
+    }
+
+    private static Emphasis Of(Severity severity) => severity switch
+    {
+        Severity.Fail => Emphasis.Bad,
+        Severity.Warning => Emphasis.Doubtful,
+        _ => Emphasis.Normal,
+    };
 }

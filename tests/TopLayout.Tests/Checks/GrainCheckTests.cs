@@ -120,4 +120,74 @@ public class GrainCheckTests
         // The board's edge leans outward towards the tail by about 0.9°; so does the grain now, by 2°: 2° − 0.9° are left.
         Check.Near(2 - Angle(straight, "bass edge"), Angle(skewed, "bass edge"), 1e-6, "bass");
     }
+
+    // Parts of the top's wood that are narrow, kerfed, or cross the grain pull on nothing to speak of, however long they run.
+    [Theory]
+    [InlineData("classical", "fan strut", 7, 50)]
+    [InlineData("classical", "lining", 2, 50)]
+    [InlineData("jumbo", "lining", 2, 50)]
+    public void Sides_FanStrutsAndLinings_RunFarAndStayQuiet(string preset, string part, int members, double atLeast)
+    {
+        var review = GrainCheck.Of(Built.Preset(preset));
+        var sides = review.Sides.Where(s => s.Member.Contains(part, StringComparison.Ordinal)).ToList();
+
+        Assert.Equal(members, sides.Select(s => s.Member).Distinct().Count());
+        Assert.True(sides.Max(s => s.RunMm) > atLeast, $"{sides.Max(s => s.RunMm):R}");
+        Assert.All(sides, s => Assert.Equal(Severity.Pass, s.Severity));
+        Assert.DoesNotContain(review.Findings, f => f.Severity > Severity.Pass && f.Sentence.Contains(part, StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void RingInLineWithAChannelWall_IsOneNoteWithACureForARing()
+    {
+        var found = GrainCheck.Of(Built.Preset("classical")).Findings.Where(f => f.Severity > Severity.Pass).ToList();
+
+        var note = Assert.Single(found);
+        Assert.Equal(
+            "the walls of the rosette channel run along the grain for 53 mm at either side of the hole; they weaken the top there, and nothing pulls on them; "
+            + "the outer edge of the hole reinforcement on the other face lies on the same grain line",
+            note.Sentence);
+        Assert.Equal(
+            "move the rosette channel until its walls stand 6 mm or more from the edge on the same grain line; or make the hole reinforcement wider or narrower, "
+            + "until its edges stand 6 mm or more from that line",
+            note.Cure);
+    }
+
+    [Fact]
+    public void Run_SupportedElsewhere_SaysByWhatAndWhatTheLeversGive()
+    {
+        var review = GrainCheck.Of(Built.Preset("tapered-tongue", text => text.Replaced("sawing = \"quarter\"\n\n[outline]", "\n[outline]")));
+        var finding = review.Findings.First(f => f.Subject == "fretboard extension, bass edge");
+
+        Assert.Contains("; elsewhere the sides, the neck block and the upper transverse brace support it; flat-sawn (not said; the worse case) black walnut", finding.Sentence, StringComparison.Ordinal);
+        Assert.Contains("saw the fretboard extension on the quarter (`sawing = \"quarter\"`): mismatch 0.17 instead of 0.32", finding.Cure, StringComparison.Ordinal);
+    }
+
+    // Class B: a rigid part across the grain from 60 to 25 % would be 1; a plate of maple comes near, a thin brace of spruce less.
+    [Fact]
+    public void PartsAcrossTheGrain_HaveTheirNumberAndPass()
+    {
+        var held = GrainCheck.Of(Built.Preset("straight-tongue")).Findings.Where(f => f.Rule == Rules.HoldsTopWide).ToList();
+
+        Assert.Contains(held, f => f.Subject == "bridge plate");
+        Assert.All(held, f => Assert.Equal(Severity.Pass, f.Severity));
+        Assert.All(held, f => Assert.InRange(f.Measured!.Value.Value, 0.5, 1.1));
+        Assert.StartsWith("the bridge plate crosses the grain and holds the top wide: it loads the top under it to ", held.Single(f => f.Subject == "bridge plate").Sentence, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("auditorium")]
+    [InlineData("classical")]
+    [InlineData("concert")]
+    [InlineData("jumbo")]
+    [InlineData("straight-tongue")]
+    [InlineData("tapered-tongue")]
+    public void Sentences_OfEveryPreset_PromiseNothing(string preset)
+    {
+        var review = GrainCheck.Of(Built.Preset(preset));
+
+        Assert.All(
+            review.Findings.SelectMany(f => (string?[])[f.Sentence, f.Cure]).Concat(review.Assumptions).OfType<string>(),
+            text => Assert.DoesNotMatch("(?i)\\bsafe|guarantee|never crack|% of", text));
+    }
 }
