@@ -8,7 +8,7 @@ namespace TopLayout.Plans.Sheets;
 /// <summary>
 /// The findings on a plan: the stretch of the top between two bars across the grain line, hatched the closer the worse it is, its grain
 /// line down to the profile, a number beside it, and the list of numbers with what was measured. Widths, dashes and hatching tell the
-/// verdicts apart without colour.
+/// verdicts apart without colour. Notes are marked without a number: the report has them.
 /// </summary>
 internal static class FindingMarks
 {
@@ -36,13 +36,17 @@ internal static class FindingMarks
                 board.Line(part, Role.Finding, end - new Vec2(HatchMm, 0), end + new Vec2(HatchMm, 0), Emphasis.Normal);
             }
 
-            Hatch(board, part, from, to, finding.Severity);
-            board.Name(new LabelRequest(part, Role.Finding, NumberFormat.Whole(number), 4, from.MidpointTo(to)) { Priority = -1, Emphasis = emphasis });
+            if (finding.Severity > Severity.Note)
+            {
+                Hatch(board, part, from, to, finding.Severity);
+                board.Name(new LabelRequest(part, Role.Finding, NumberFormat.Whole(number), 4, from.MidpointTo(to)) { Priority = -1, Emphasis = emphasis });
+            }
         }
     }
 
     /// <summary>
-    /// The grain lines of the failed runs and warnings: on along the grain to the tail of the body, then straight down into the profile.
+    /// The grain lines of the failed runs and warnings: on along the grain to the tail of the body, and below it as high in the profile as the
+    /// run is long.
     /// </summary>
     public static void GrainLines(SheetBoard board, ReviewedTop top, FaceView view, double tailY, double footY)
     {
@@ -51,8 +55,9 @@ internal static class FindingMarks
             var (from, to) = finding.Where!.Value;
             var along = (from - to).Unit;
             var at = from + (along * ((from.Y - tailY) / -along.Y));
-            var line = new Contour([new Vertex(view.Map(from)), new Vertex(view.Map(at)), new Vertex(view.Map(new Point2(at.X, footY)))], isClosed: false);
-            board.Draw($"{Part} {NumberFormat.Whole(number + 1)}", Role.Finding, line, Emphasis.Faint);
+            var (part, foot) = ($"{Part} {NumberFormat.Whole(number + 1)}", new Point2(at.X, footY));
+            board.Line(part, Role.Finding, view.Map(from), view.Map(at), Emphasis.Faint);
+            board.Line(part, Role.Finding, view.Map(foot), view.Map(foot + (Vec2.UnitY * finding.Measured!.Value.Value)), Emphasis.Faint);
         }
     }
 
@@ -61,7 +66,7 @@ internal static class FindingMarks
     {
         var y = topLeft.Y;
         var number = 0;
-        foreach (var finding in Marked(top))
+        foreach (var finding in Marked(top).Where(f => f.Severity > Severity.Note))
         {
             number++;
             y -= 5;
@@ -76,14 +81,9 @@ internal static class FindingMarks
         return y;
     }
 
-    // Strokes away from the centre line, up towards the neck: close for a failure, wide for a warning, none for a note.
+    // Strokes away from the centre line, up towards the neck: close for a failure, wide for a warning.
     private static void Hatch(SheetBoard board, string part, Point2 from, Point2 to, Severity severity)
     {
-        if (severity == Severity.Note)
-        {
-            return;
-        }
-
         var (along, length) = ((to - from).Unit, from.DistanceTo(to));
         var stroke = new Vec2(from.X < 0 ? -HatchMm : HatchMm, HatchMm);
         var strokes = (int)(length / (severity == Severity.Fail ? HatchMm : 3 * HatchMm));

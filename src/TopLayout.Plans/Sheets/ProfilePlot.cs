@@ -35,7 +35,7 @@ internal static class ProfilePlot
 
         board.Write(
             Part,
-            "longest unsupported glued edge on each grain line, mm (length alone); thin: all on the line together, at 1/4",
+            "longest unsupported glued edge on each grain line, mm; thin: their sum, at 1/4",
             At(body.Min.X, height + 2.5),
             role: Role.Dimension);
         Curve(board, top, view, s => foot + (s.TotalMm * TotalScale), foot, Emphasis.Faint);
