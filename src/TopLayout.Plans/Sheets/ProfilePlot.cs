@@ -12,6 +12,7 @@ namespace TopLayout.Plans.Sheets;
 internal static class ProfilePlot
 {
     private const string Part = "grain profile";
+    private const string SumPart = "grain profile sum";
     private const double TotalScale = 0.25;
 
     /// <summary>Draws the profile with its top below a height; returns the height of its foot, mm.</summary>
@@ -38,17 +39,17 @@ internal static class ProfilePlot
             "longest unsupported glued edge on each grain line, mm; thin: their sum, at 1/4",
             At(body.Min.X, height + 2.5),
             role: Role.Dimension);
-        Curve(board, top, view, s => foot + (s.TotalMm * TotalScale), foot, Emphasis.Faint);
-        Curve(board, top, view, s => foot + s.LongestMm, foot, Emphasis.Normal);
+        Curve(board, SumPart, top, view, s => foot + (s.TotalMm * TotalScale), foot, Emphasis.Faint);
+        Curve(board, Part, top, view, s => foot + s.LongestMm, foot, Emphasis.Normal);
 
         return foot;
     }
 
-    private static void Curve(SheetBoard board, ReviewedTop top, FaceView view, Func<ProfileSample, double> height, double foot, Emphasis emphasis)
+    private static void Curve(SheetBoard board, string part, ReviewedTop top, FaceView view, Func<ProfileSample, double> height, double foot, Emphasis emphasis)
     {
         foreach (var run in Runs(top.Grain.Profile.Select(s => view.Map(new Point2(AtTail(s, top), height(s)))), foot))
         {
-            board.Draw(Part, Role.Finding, new Contour(run.Select(p => new Vertex(p)), isClosed: false), emphasis);
+            board.Draw(part, Role.Finding, new Contour(run.Select(p => new Vertex(p)), isClosed: false), emphasis);
         }
     }
 
