@@ -8,6 +8,12 @@ namespace TopLayout.Lutherie.Checks;
 /// <summary>What a maker can do about a run, the lever that helps most first.</summary>
 internal static class GrainCures
 {
+    // A lever that takes off less than this share of the mismatch is not worth a word.
+    private const double WorthShare = 0.85;
+
+    // The humidity at which most workshops aim to glue, %: common practice, no source.
+    private const double WorkshopHumidityPercent = 45;
+
     /// <summary>The cures for a run along these members, the one that gives most first.</summary>
     public static string For(GrainScene scene, GrainRun run, IReadOnlyList<Member> members) =>
         string.Join("; or ", Levers(scene, run, members).Distinct());
@@ -16,7 +22,7 @@ internal static class GrainCures
     {
         foreach (var member in members)
         {
-            if (Shape(scene, member, isAlone: members.Count == 1) is { } shape)
+            if (Shape(scene, member, members) is { } shape)
             {
                 yield return shape;
             }
@@ -27,31 +33,66 @@ internal static class GrainCures
             yield return $"carry a brace (a flat brace, or the upper transverse brace) across the grain over the line, near {Say.Mm(Math.Round(-run.From.MidpointTo(run.To).Y))} from the neck edge";
         }
 
-        if (members.FirstOrDefault(m => m.Material is { Sawing: not Sawing.Quarter, Lie: GrainLie.InPlane } && !scene.Loads[m.Name].IsCrossGrain) is { } flat)
+        if (!scene.IsOnlyChannel(run))
         {
-            yield return $"saw the {flat.Name} on the quarter (`sawing = \"quarter\"`)";
-        }
-
-        if (scene.Season.GluedHumidityPercent - scene.Season.UsedHumidityPercent > 20)
-        {
-            yield return "glue at a humidity nearer to the one in use";
+            foreach (var lever in Materials(scene, members))
+            {
+                yield return lever;
+            }
         }
     }
 
-    private static string? Shape(GrainScene scene, Member member, bool isAlone) => member.Kind switch
+    // The levers of wood and air, with the mismatch they lead to.
+    private static IEnumerable<string> Materials(GrainScene scene, IReadOnlyList<Member> members)
+    {
+        foreach (var member in members.Where(m => m.Material is { Sawing: not Sawing.Quarter } && !scene.Loads[m.Name].IsCrossGrain))
+        {
+            var (now, then) = (scene.Loads[member.Name].Mismatch!.Index, scene.IndexIf(member, Sawing.Quarter));
+            if (then < WorthShare * now)
+            {
+                yield return $"saw the {member.Name} on the quarter (`sawing = \"quarter\"`): mismatch {Say.TwoDigits(then)} instead of {Say.TwoDigits(now)}";
+            }
+        }
+
+        if (members.Where(m => scene.Loads[m.Name].Mismatch is not null).MaxBy(m => scene.Loads[m.Name].Mismatch!.Index) is { } worst
+            && scene.Season.GluedHumidityPercent > WorkshopHumidityPercent)
+        {
+            var (now, then) = (scene.Loads[worst.Name].Mismatch!.Index, scene.IndexIfGluedAt(worst, WorkshopHumidityPercent));
+            if (then < WorthShare * now)
+            {
+                yield return $"glue at {GrainWords.Percent(WorkshopHumidityPercent)} humidity instead of {GrainWords.Percent(scene.Season.GluedHumidityPercent)}: "
+                    + $"mismatch of the {worst.Name} {Say.TwoDigits(then)} instead of {Say.TwoDigits(now)}";
+            }
+        }
+    }
+
+    private static string? Shape(GrainScene scene, Member member, IReadOnlyList<Member> members) => member.Kind switch
     {
         MemberKind.Tongue when scene.Layout.Design.Get(Tongue.Shape).Value == TongueShape.Straight =>
             "taper the tongue (`shape = \"tapered\"`, `edge_angle = 15` or more), so that its edge crosses every grain line",
         MemberKind.Tongue => "raise `edge_angle` of the tongue",
-        MemberKind.Block => isAlone ? $"shorten the {member.Name}" : $"make the {member.Name} wider, so that its sides leave this grain line",
+        MemberKind.Block => members.Count == 1 ? $"shorten the {member.Name}" : $"make the {member.Name} wider, so that its sides leave this grain line",
         MemberKind.Fretboard when !BlockCarriesFretboard(scene, member) => "widen the neck block at least 5 mm past the fretboard's edges on both sides",
+        MemberKind.Plate when IsRing(member) => Ring(scene, member, members),
         MemberKind.Plate => $"cut the ends of the {member.Name} at an angle to the grain, or bring them under a brace",
         MemberKind.Lining => "use a narrower or kerfed lining there",
         MemberKind.Bar => $"turn the {member.Name} across the grain, or make it narrower",
         MemberKind.Bridge => "round or angle the bridge's ends",
-        MemberKind.Channel => "move the channel by 10 mm or more from the edge on the same grain line",
+        MemberKind.Channel => $"move the {member.Name} until its walls stand {Apart(scene)} or more from the edge on the same grain line",
         _ => null,
     };
+
+    // Every ring runs along the grain at two places: its edges can leave a line, and its wood can follow the top.
+    private static string Ring(GrainScene scene, Member ring, IReadOnlyList<Member> members) => members.Count > 1
+        ? $"make the {ring.Name} wider or narrower, until its edges stand {Apart(scene)} or more from that line"
+        : ring.Material?.Wood.Key == scene.Layout.Top.Wood.Key
+            ? $"make the {ring.Name} narrower or thinner"
+            : $"make the {ring.Name} of the top's own wood, sawn like the top, or narrower or thinner";
+
+    // No grain line has both edges in its band.
+    private static string Apart(GrainScene scene) => Say.Mm(2 * scene.Calibration.BandHalfWidthMm);
+
+    private static bool IsRing(Member member) => member.Footprint.Loops.Length > 1;
 
     private static bool BlockCarriesFretboard(GrainScene scene, Member fretboard) =>
         scene.Layout.Find(Block.Neck.Name) is { } block

@@ -1,26 +1,38 @@
 using System.Collections.Immutable;
+using TopLayout.Geometry;
 using TopLayout.Lutherie.Mechanics;
 using TopLayout.Lutherie.Parts;
+using TopLayout.Lutherie.Woods;
 
 namespace TopLayout.Lutherie.Checks;
 
 /// <summary>A layout made ready for the grain check: its glued edges in pieces, and how each member loads the top.</summary>
 internal sealed class GrainScene
 {
-    private readonly ImmutableDictionary<string, Member> _members;
+    private readonly Dictionary<string, Member> _members;
+    private readonly TopGrain _grain;
+    private readonly MemberShapes _shapes;
+    private readonly Dictionary<string, MemberShape> _shapeOf;
+    private readonly SupportBays _bays;
 
-    public GrainScene(Layout layout, Calibration calibration)
+    /// <param name="layout">The layout.</param>
+    /// <param name="calibration">The settings.</param>
+    /// <param name="turn">By how much the grain is turned from what the design says: an error of the layout.</param>
+    public GrainScene(Layout layout, Calibration calibration, Angle turn)
     {
         (Layout, Calibration) = (layout, calibration);
         var design = layout.Design;
         Season = new Season(
             design[SeasonSection.GluedHumidity].Value, design[SeasonSection.UsedHumidity].Value, design[SeasonSection.Temperature].Value);
         IsSeasonAssumed = design[SeasonSection.GluedHumidity].IsDefault || design[SeasonSection.UsedHumidity].IsDefault;
-        var grain = TopGrain.Halves(layout.SkewBass, layout.SkewTreble);
-        _members = layout.Members.ToImmutableDictionary(m => m.Name, StringComparer.Ordinal);
-        Pieces = GluedEdges.Of(layout.Members, grain, layout.InsideOfSides, calibration);
-        Loads = layout.Members.ToImmutableDictionary(
-            m => m.Name, m => MemberLoad.Of(m, layout.Top, grain, Season.MoistureLossPercent, calibration), StringComparer.Ordinal);
+        _grain = TopGrain.Halves(layout.SkewBass, layout.SkewTreble).Turned(turn);
+        _shapes = new MemberShapes(layout.Members);
+        _shapeOf = _shapes.All.ToDictionary(s => s.Member.Name, StringComparer.Ordinal);
+        _bays = new SupportBays(_shapes, _grain, layout.InsideOfSides, calibration);
+        _members = layout.Members.ToDictionary(m => m.Name, StringComparer.Ordinal);
+        Pieces = GluedEdges.Of(_shapes, _grain, layout.InsideOfSides, calibration);
+        Sides = GrainRuns.PerSide(Pieces, calibration);
+        Loads = layout.Members.ToDictionary(m => m.Name, m => Load(m, Season.MoistureLossPercent), StringComparer.Ordinal);
     }
 
     public Layout Layout { get; }
@@ -35,7 +47,10 @@ internal sealed class GrainScene
 
     public ImmutableArray<EdgePiece> Pieces { get; }
 
-    public ImmutableDictionary<string, MemberLoad> Loads { get; }
+    /// <summary>The longest run of each side of each member by itself.</summary>
+    public ImmutableArray<GrainRun> Sides { get; }
+
+    public IReadOnlyDictionary<string, MemberLoad> Loads { get; }
 
     public Member Member(string name) => _members[name];
 
@@ -47,4 +62,34 @@ internal sealed class GrainScene
         GrainRuns.Distinct(Pieces.Where(p => _members[p.Member].Face == face), Calibration, floorMm);
 
     public RunVerdict Verdict(GrainRun run) => RunVerdict.Of(run, Loads, Calibration);
+
+    /// <summary>What holds the other stretches of the edges that make a run, by name, each once.</summary>
+    public IReadOnlyList<string> HoldersBeside(GrainRun run) =>
+    [
+        .. Pieces
+            .Where(p => p.SupportedBy is not null && run.Contributions.Any(c => c.Member == p.Member && c.Side == p.Side && c.Label == p.Label))
+            .Select(p => p.SupportedBy!)
+            .Distinct(StringComparer.Ordinal)
+            .OrderBy(name => Layout.Members.Select(m => m.Name).Index().FirstOrDefault(m => m.Item == name).Index),
+    ];
+
+    /// <summary>M of a member if its wood were sawn otherwise.</summary>
+    public double IndexIf(Member member, Sawing sawing) =>
+        Mismatch(member, member.Material! with { Sawing = sawing }, Season.MoistureLossPercent).Index;
+
+    /// <summary>M of a member if all were glued in other air.</summary>
+    public double IndexIfGluedAt(Member member, double humidityPercent) =>
+        Mismatch(member, member.Material!, (Season with { GluedHumidityPercent = humidityPercent }).MoistureLossPercent).Index;
+
+    private MemberLoad Load(Member member, double lossPercent) =>
+        MemberLoad.Of(member, Layout.Top, _grain, lossPercent, Calibration, _bays.Beside(_shapeOf[member.Name]));
+
+    private Mismatch Mismatch(Member member, Material material, double lossPercent) => Mechanics.Mismatch.Of(
+        Layout.Top,
+        material,
+        member.ThicknessMm,
+        member.Grain - _grain.Under(member.Footprint),
+        Loads[member.Name].HalfWidthMm,
+        lossPercent,
+        Calibration with { SupportSpacingMm = Calibration.SupportSpacingMm ?? _bays.Beside(_shapeOf[member.Name]) });
 }

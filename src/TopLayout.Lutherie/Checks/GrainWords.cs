@@ -27,7 +27,7 @@ internal static class GrainWords
             isShared ? Rules.EdgesInLine : Rules.EdgeAlongGrain,
             severity,
             scene.IsOnlyChannel(run) ? run.Contributions[0].Member : Subject(named),
-            Sentence(scene, run, named, verdict) + Together(added, together))
+            Sentence(scene, run, named, verdict) + Together(run, added, together))
         {
             Measured = new Measurement(run.LengthMm, "mm", Limit(verdict, scene.Calibration)),
             Where = (run.From, run.To),
@@ -42,21 +42,28 @@ internal static class GrainWords
     {
         yield return $"the season {(scene.IsSeasonAssumed ? "is not said by the design; taken were" : "of the design:")} {SeasonText(scene)}; "
             + $"wood loses {Say.TwoDigits(scene.Season.MoistureLossPercent)} % moisture between the two";
+        if (SeasonWords.TopMoves(scene) is { } moves)
+        {
+            yield return moves;
+        }
+
         foreach (var member in scene.Members.Where(m => m.Material?.Sawing == Sawing.Unknown))
         {
-            yield return scene.Loads[member.Name].Mismatch?.Value is { } worse
-                ? $"how the {member.Name} is sawn is not said; the worse case was taken, {SawingText(worse.Sawing)}"
-                : $"how the {member.Name} is sawn is not said";
+            yield return $"how the {member.Name} is sawn is not said; the worse case was taken, {SawingText(scene.Loads[member.Name].Mismatch!.Sawing)}";
         }
 
-        foreach (var unknown in scene.Members
-            .SelectMany(m => scene.Loads[m.Name].Mismatch?.Missing ?? [])
-            .Select(d => d.Wood).Distinct(StringComparer.Ordinal))
+        foreach (var gap in GapWords.All(scene))
         {
-            yield return $"the stiffness or movement of `{unknown}` is not in the wood table, so the length of a run alone decides for parts of it";
+            yield return gap;
         }
 
-        yield return "the model's settings are guesses where no source says better: rim restraint 0.5, creep factor 0.35; `toplayout explain TL3001` says more";
+        if (scene.Calibration.LayoutError > Angle.Zero)
+        {
+            yield return $"parts and grain may be turned against each other by {Say.Degrees(scene.Calibration.LayoutError)}: the worst was taken";
+        }
+
+        yield return $"the model's settings are guesses where no source says better: rim restraint {Say.TwoDigits(scene.Calibration.RimRestraint)}, "
+            + $"creep factor {Say.TwoDigits(scene.Calibration.Relaxation)}; `[limits]` sets them, `toplayout explain TL3001` says more";
     }
 
     private static ImmutableArray<Contribution> Named(GrainRun run)
@@ -83,13 +90,30 @@ internal static class GrainWords
         var side = middle.X < 0 ? "bass" : "treble";
         return $"{edges} {(named.Length == 1 ? "runs" : "run")} along the grain for {Say.TwoDigits(run.LengthMm)} mm without support, "
             + $"at {Say.Degrees(Rounded(named.Min(c => c.LeastAngle)))} to it, {Say.Mm(-run.To.Y)} to {Say.Mm(-run.From.Y)} from the neck edge "
-            + $"on the grain line {Say.Mm(Math.Abs(middle.X))} to the {side} side; {Against(scene, named, verdict)}";
+            + $"on the grain line {Say.Mm(Math.Abs(middle.X))} to the {side} side; {Support(scene, run)}; {Against(scene, named, verdict)}";
     }
 
-    private static string Together(List<Contribution> added, GrainRun? together) => added.Count == 0 || together is null
-        ? ""
-        : $"; {string.Join(" and ", added.Select(c => $"the {c.Label} of the {c.Member}"))} on the other face "
-            + $"{(added.Count == 1 ? "lies" : "lie")} on the same grain line, together {Say.TwoDigits(together.LengthMm)} mm";
+    // What stops a crack on the rest of these edges.
+    private static string Support(GrainScene scene, GrainRun run) => scene.HoldersBeside(run) is { Count: > 0 } holders
+        ? $"elsewhere {Listed([.. holders.Select(h => $"the {h}")])} {(holders is [var only] && only != Rim.Sides.Key ? "supports" : "support")} it"
+        : "nothing supports it anywhere";
+
+    private static string Listed(IReadOnlyList<string> words) =>
+        words.Count < 2 ? words[0] : $"{string.Join(", ", words.SkipLast(1))} and {words[^1]}";
+
+    private static string Together(GrainRun run, List<Contribution> added, GrainRun? together)
+    {
+        if (added.Count == 0 || together is null)
+        {
+            return "";
+        }
+
+        var longer = together.LengthMm - run.LengthMm > Runs.SlackMm && Say.TwoDigits(together.LengthMm) != Say.TwoDigits(run.LengthMm)
+            ? $", together {Say.TwoDigits(together.LengthMm)} mm"
+            : "";
+        return $"; {string.Join(" and ", added.Select(c => $"the {c.Label} of the {c.Member}"))} on the other face "
+            + $"{(added.Count == 1 ? "lies" : "lie")} on the same grain line{longer}";
+    }
 
     // What against what, and in which season.
     private static string Against(GrainScene scene, ImmutableArray<Contribution> named, RunVerdict verdict)
@@ -97,10 +121,8 @@ internal static class GrainWords
         var woods = named.Select(c => scene.Member(c.Member)).Where(m => m.Material is not null).Select(m => MaterialText(scene, m)).Distinct().ToList();
 
         var season = (scene.IsSeasonAssumed ? "season not said, taken as " : "") + SeasonText(scene);
-        var index = verdict.IsFromLengthAlone
-            ? "; the wood table does not say how stiff it is, so the length alone decides"
-            : verdict.Index is { } m ? $"; mismatch {Say.TwoDigits(m)}" : "";
-        return $"{string.Join(" and ", woods)} on {SawingText(scene.Layout.Top.Sawing)} {scene.Layout.Top.Wood.Name}, {season}{index}";
+        var index = verdict.Index is { } m ? $"; mismatch {Say.TwoDigits(m)}" : "";
+        return $"{string.Join(" and ", woods)} on {SawingText(scene.Layout.Top.Sawing)} {scene.Layout.Top.Wood.Name}, {season}{index}{GapWords.Taken(scene, named)}";
     }
 
     private static string MaterialText(GrainScene scene, Member member)
@@ -108,7 +130,7 @@ internal static class GrainWords
         var material = member.Material!;
         var sawing = material.Sawing != Sawing.Unknown
             ? SawingText(material.Sawing)
-            : scene.Loads[member.Name].Mismatch?.Value is { } worse ? $"{SawingText(worse.Sawing)} (not said; the worse case)" : "sawing not said,";
+            : $"{SawingText(scene.Loads[member.Name].Mismatch!.Sawing)} (not said; the worse case)";
         var grain = material.Lie == GrainLie.Upright ? " (grain upright)" : member.Kind == MemberKind.Tongue || member.Kind == MemberKind.Block
             ? scene.Loads[member.Name].IsCrossGrain ? " (grain across)" : " (grain along)"
             : "";

@@ -20,6 +20,11 @@ public static partial class Rules
         the top; make the part narrower; glue at a humidity nearer to the one in use. A crossing brace stops a crack, it does
         not relieve the top.
 
+        Where the wood table does not know a wood's stiffness, the worst known wood stands for it (of its own kind, if one is
+        known), and the finding says so. Where supports stand closer than 130 mm beside a part, the top bends more sharply at
+        its edge, and that is counted. `[limits]` in the design sets the band, the lengths, what supports, and an error of the
+        layout to allow for.
+
         Limits of the model: linear and at rest, without creep, finish, string load, knots or fatigue. It ranks edges; it does
         not promise that one lasts. The 30 and 60 mm are sound within a factor of two: they follow from the fracture energy of
         spruce (from memory, 150 to 300 J/m2) and its strength across the grain (Wood Handbook, FPL-GTR-190, Table 5-3a), not
@@ -58,8 +63,9 @@ public static partial class Rules
     public static Rule SeasonDoesNotDry { get; } = new("TL3004", "a season that does not dry the top", """
         The grain check asks what happens when a top gets drier than it was at gluing, because that is when tops crack. In
         this design the air in use is as humid as the air at gluing, or more so. A top that takes up moisture is pressed, not
-        pulled: it may buckle, and glue lines are sheared, but it does not split. Write the driest air the instrument will
-        meet for weeks as `used_humidity` to have its edges judged.
+        pulled: it may buckle, and glue lines are sheared, but it does not split. The finding says how far the top would grow
+        and which part would curl it most; there is no mismatch for it. Write the driest air the instrument will meet for
+        weeks as `used_humidity` to have its edges judged.
         """);
 
     /// <summary>Two parts in one place.</summary>

@@ -1,84 +1,183 @@
 namespace TopLayout.Lutherie.Mechanics;
 
-/// <summary>One grain line and the runs on it.</summary>
+/// <summary>A run found on a grain line.</summary>
 /// <param name="X">The grain line in the grain's frame, mm.</param>
-/// <param name="Runs">Its runs, tail end first.</param>
-internal readonly record struct Station(double X, List<Stretch> Runs)
-{
-    public double Longest => Runs.Count == 0 ? 0 : Runs.Max(r => r.Length);
-}
+/// <param name="Run">The run.</param>
+internal readonly record struct RunAt(double X, Stretch Run);
 
 /// <summary>
-/// A band of half-width w swept across pieces that share one frame. Runs change their make-up only at events: where the band's edge
-/// meets the end of a piece, where a gap reaches the merging length, where a supported stretch passes the end of a free one. Between
-/// two events their lengths are smooth; lines give straight slopes, arcs may rise to a top within, which is searched. Stations stand
-/// no further apart than w, so that the runs of a slanted edge overlap from one to the next.
+/// A band of half-width w swept across pieces that share one frame. Which pieces it holds changes only at events: where the band's edge
+/// meets the end of a piece. Between two events the pieces fall into clusters that no gap in reach could join; only a cluster whose
+/// stretches over the whole interval are longer than the floor is looked at closely (<see cref="ClusterScan"/>).
 /// </summary>
-internal sealed class BandScan(IEnumerable<EdgePiece> pieces, Calibration calibration)
+internal sealed class BandScan
 {
     /// <summary>Events nearer than this are one, mm.</summary>
     private const double SameMm = 1e-9;
 
-    /// <summary>How near the top between two events is found, mm across the grain.</summary>
-    private const double TopMm = 1e-5;
+    /// <summary>Width of a column, mm.</summary>
+    private const double ColumnMm = 10;
 
-    /// <summary>Where a rise between two stations is looked for, as shares of their distance.</summary>
-    private static readonly double[] Probes = [1 / 16.0, 0.5, 15 / 16.0];
+    private readonly BandEdge[] _edges;
+    private readonly Calibration _calibration;
+    private readonly double _w;
+    private readonly Runs _runs;
+    private readonly ClusterScan _cluster;
+    private Dictionary<int, List<BandEdge>>? _columns;
 
-    private static readonly Crossing[] Merging = [Crossing.GapFull];
-
-    private static readonly Crossing[] PastSupport = [Crossing.LowEnds, Crossing.HighEnds];
-
-    private readonly List<(EdgePiece Piece, MonotoneEdge Edge)> _pieces =
-        [.. pieces.Where(p => p.Side != EdgeSide.Neither).Select(p => (p, new MonotoneEdge(p.Edge)))];
-
-    private readonly double _w = calibration.BandHalfWidthMm;
-
-    private enum Crossing
+    public BandScan(IEnumerable<EdgePiece> pieces, Calibration calibration)
     {
-        GapFull,
-        LowEnds,
-        HighEnds,
+        _edges = [.. pieces.Where(p => p.Side != EdgeSide.Neither).Select(p => new BandEdge(p))];
+        Array.Sort(_edges, (a, b) => a.Edge.MinX.CompareTo(b.Edge.MinX));
+        (_calibration, _w, _runs) = (calibration, calibration.BandHalfWidthMm, new Runs(calibration.MergeGapMm));
+        _cluster = new ClusterScan(calibration, _runs);
     }
 
-    /// <summary>The pieces that reach into the band of a grain line, with the stretch of each and its x range there.</summary>
-    public IEnumerable<(EdgePiece Piece, MonotoneEdge Edge, Stretch Stretch)> InBand(double x) => _pieces
-        .Where(p => p.Edge.MinX <= x + _w + SameMm && p.Edge.MaxX >= x - _w - SameMm)
-        .Select(p => (p.Piece, p.Edge, StretchOf(p.Edge, x)));
-
-    /// <summary>The grain line at an x.</summary>
-    public Station At(double x) => At(x, InBand(x).Select(p => (p.Piece.IsSupported, p.Edge)));
-
-    /// <summary>The stations at which the runs were worked out, in order of x; groups of them are parted by stretches without an edge.</summary>
-    public IEnumerable<Station> Stations()
+    /// <summary>The pieces that reach into the band of a grain line, with the stretch of each there.</summary>
+    public List<(BandEdge Edge, Stretch Stretch)> InBand(double x)
     {
-        var ends = Events();
-        foreach (var (a, b) in ends.Zip(ends.Skip(1)))
+        var found = new List<(BandEdge Edge, Stretch Stretch)>();
+        foreach (var edge in Columns().GetValueOrDefault(Column(x), []))
         {
-            var active = _pieces
-                .Where(p => p.Edge.MinX - _w <= a + SameMm && p.Edge.MaxX + _w >= b - SameMm)
-                .Select(p => (p.Piece.IsSupported, p.Edge))
-                .ToList();
-            if (active.Count > 0)
+            if (edge.Edge.MinX <= x + _w + SameMm && edge.Edge.MaxX >= x - _w - SameMm)
             {
-                foreach (var station in Between(a, b, active))
-                {
-                    yield return station;
-                }
+                found.Add((edge, edge.StretchAt(x, _w)));
             }
-            else
+        }
+
+        return found;
+    }
+
+    /// <summary>The runs on the grain line at an x.</summary>
+    public List<Stretch> At(double x)
+    {
+        _runs.Clear();
+        foreach (var (edge, stretch) in InBand(x))
+        {
+            _runs.Add(edge.IsSupported, stretch.Low, stretch.High);
+        }
+
+        var found = new List<Stretch>();
+        _runs.Into(found);
+        return found;
+    }
+
+    /// <summary>
+    /// The runs longer than a floor at every station, in patches: runs on neighbouring stations that overlap along the grain belong to one.
+    /// </summary>
+    /// <param name="floorMm">Shorter runs are left out, mm.</param>
+    /// <param name="onlyLongest">True to leave out also what is shorter than the longest found so far.</param>
+    public RunPatches Patches(double floorMm, bool onlyLongest)
+    {
+        var patches = new RunPatches(floorMm, onlyLongest);
+        foreach (var (from, to, active) in Intervals())
+        {
+            patches.BeginInterval();
+            var start = 0;
+            while (start < active.Count)
             {
-                yield return new Station(a, []);
-                yield return new Station(b, []);
+                var (end, low, high) = Cluster(active, start);
+                if (high - low > patches.Floor)
+                {
+                    _cluster.Scan(active, start, end, (low, high), from, to, patches);
+                }
+
+                start = end;
+            }
+        }
+
+        return patches;
+    }
+
+    /// <summary>Λ and the total on grain lines no further apart than w, both sides of every jump among them.</summary>
+    public IEnumerable<(double X, double Longest, double Total)> Profile()
+    {
+        var runs = new List<Stretch>();
+        foreach (var (from, to, active) in Intervals())
+        {
+            var steps = (int)Math.Ceiling((to - from) / _w * 2);
+            for (var i = 0; i <= steps; i++)
+            {
+                var x = i == steps ? to : from + ((to - from) * i / steps);
+                _runs.Clear();
+                foreach (var edge in active)
+                {
+                    var s = edge.StretchAt(x, _w);
+                    _runs.Add(edge.IsSupported, s.Low, s.High);
+                }
+
+                _runs.Into(runs);
+                var (longest, total) = (0.0, 0.0);
+                foreach (var run in runs)
+                {
+                    (longest, total) = (Math.Max(longest, run.Length), total + run.Length);
+                }
+
+                yield return (x, longest, total);
             }
         }
     }
 
+    // The intervals between events, each with the pieces in the band throughout it, in order along the grain; the list is used again.
+    private IEnumerable<(double From, double To, List<BandEdge> Active)> Intervals()
+    {
+        var events = Events();
+        var active = new List<BandEdge>();
+        var next = 0;
+        for (var i = 0; i + 1 < events.Count; i++)
+        {
+            var (from, to) = (events[i], events[i + 1]);
+            active.RemoveAll(e => e.Edge.MaxX + _w < to - SameMm);
+            for (; next < _edges.Length && _edges[next].Edge.MinX - _w <= from + SameMm; next++)
+            {
+                if (_edges[next].Edge.MaxX + _w >= to - SameMm)
+                {
+                    active.Add(_edges[next]);
+                }
+            }
+
+            foreach (var edge in active)
+            {
+                edge.Reach = edge.StretchOver(from - _w, to + _w);
+            }
+
+            Sort(active);
+            yield return (from, to, active);
+        }
+    }
+
+    // The pieces that reach into the band of a grain line of a column across the top, in their order.
+    private Dictionary<int, List<BandEdge>> Columns()
+    {
+        if (_columns is null)
+        {
+            _columns = [];
+            foreach (var edge in _edges)
+            {
+                for (var column = Column(edge.Edge.MinX - _w - SameMm); column <= Column(edge.Edge.MaxX + _w + SameMm); column++)
+                {
+                    (_columns.TryGetValue(column, out var list) ? list : _columns[column] = []).Add(edge);
+                }
+            }
+        }
+
+        return _columns;
+    }
+
+    private static int Column(double x) => (int)Math.Floor(x / ColumnMm);
+
     private List<double> Events()
     {
-        var events = new List<double>();
-        foreach (var x in _pieces
-            .SelectMany(p => (double[])[p.Edge.MinX - _w, p.Edge.MinX + _w, p.Edge.MaxX - _w, p.Edge.MaxX + _w]).Order())
+        var all = new double[4 * _edges.Length];
+        for (var i = 0; i < _edges.Length; i++)
+        {
+            var edge = _edges[i].Edge;
+            (all[4 * i], all[(4 * i) + 1], all[(4 * i) + 2], all[(4 * i) + 3]) = (edge.MinX - _w, edge.MinX + _w, edge.MaxX - _w, edge.MaxX + _w);
+        }
+
+        Array.Sort(all);
+        var events = new List<double>(all.Length);
+        foreach (var x in all)
         {
             if (events.Count == 0 || x - events[^1] > SameMm)
             {
@@ -89,121 +188,34 @@ internal sealed class BandScan(IEnumerable<EdgePiece> pieces, Calibration calibr
         return events;
     }
 
-    private IEnumerable<Station> Between(double a, double b, List<(bool IsSupported, MonotoneEdge Edge)> active)
+    private static void Sort(List<BandEdge> active)
     {
-        var hasArc = active.Any(p => p.Edge.IsArc);
-        var steps = (int)Math.Ceiling((b - a) / _w);
-        var between = Enumerable.Range(1, steps - 1).Select(i => a + ((b - a) * i / steps));
-        List<double> marks = [a, .. Crossings(a, b, active).Concat(between).Order(), b];
-        var last = At(a, active);
-        yield return last;
-        foreach (var (from, to) in marks.Zip(marks.Skip(1)).Where(m => m.Second - m.First > SameMm))
+        for (var i = 1; i < active.Count; i++)
         {
-            var next = At(to, active);
-            yield return hasArc ? Top(last, next, active) : At((from + to) / 2, active);
-            yield return next;
-            last = next;
-        }
-    }
-
-    private Station At(double x, IEnumerable<(bool IsSupported, MonotoneEdge Edge)> active)
-    {
-        var (free, supported) = (new List<Stretch>(), new List<Stretch>());
-        foreach (var (isSupported, edge) in active)
-        {
-            (isSupported ? supported : free).Add(StretchOf(edge, x));
-        }
-
-        return new Station(x, Runs.Of(free, supported, calibration.MergeGapMm));
-    }
-
-    private Stretch StretchOf(MonotoneEdge edge, double x)
-    {
-        var (low, high) = edge.Within(x - _w, x + _w);
-        return new Stretch(low, high);
-    }
-
-    // The middle of two stations, or the top of the longest run between them when a probe near either end or in the middle rises over both.
-    private Station Top(Station from, Station to, List<(bool IsSupported, MonotoneEdge Edge)> active)
-    {
-        var width = to.X - from.X;
-        var probes = Probes.Select(f => At(from.X + (f * width), active)).ToArray();
-        var best = Array.IndexOf(probes, probes.MaxBy(p => p.Longest));
-        if (probes[best].Longest <= Math.Max(from.Longest, to.Longest) + Runs.SlackMm)
-        {
-            return probes[1];
-        }
-
-        return Golden(best == 0 ? from.X : probes[best - 1].X, best == 2 ? to.X : probes[best + 1].X, active);
-    }
-
-    // Golden section on the longest run (Kiefer 1953).
-    private Station Golden(double from, double to, List<(bool IsSupported, MonotoneEdge Edge)> active)
-    {
-        var golden = (Math.Sqrt(5) - 1) / 2;
-        var (c, d) = (At(to - (golden * (to - from)), active), At(from + (golden * (to - from)), active));
-        while (to - from > TopMm)
-        {
-            if (c.Longest > d.Longest)
+            var (own, j) = (active[i], i);
+            for (; j > 0 && active[j - 1].Reach.Low > own.Reach.Low; j--)
             {
-                (to, d) = (d.X, c);
-                c = At(to - (golden * (to - from)), active);
+                active[j] = active[j - 1];
             }
-            else
+
+            active[j] = own;
+        }
+    }
+
+    // The pieces from one on that free stretches could join somewhere in the interval; supported pieces between are taken along.
+    private (int End, double Low, double High) Cluster(List<BandEdge> active, int start)
+    {
+        var (low, high, free) = (double.PositiveInfinity, double.NegativeInfinity, double.NegativeInfinity);
+        var end = start;
+        for (; end < active.Count && (end == start || active[end].Reach.Low <= high + _calibration.MergeGapMm + Runs.SlackMm); end++)
+        {
+            high = Math.Max(high, active[end].Reach.High);
+            if (!active[end].IsSupported)
             {
-                (from, c) = (c.X, d);
-                d = At(from + (golden * (to - from)), active);
+                (low, free) = (Math.Min(low, active[end].Reach.Low), Math.Max(free, active[end].Reach.High));
             }
         }
 
-        return c.Longest > d.Longest ? c : d;
-    }
-
-    // The x in (a, b) at which a gap between two free stretches reaches the merging length, or the end of a supported stretch passes
-    // that of a free one.
-    private List<double> Crossings(double a, double b, List<(bool IsSupported, MonotoneEdge Edge)> active)
-    {
-        double[] probes = [a, (a + b) / 2, b];
-        var stretches = active.Select(p => probes.Select(x => StretchOf(p.Edge, x)).ToArray()).ToArray();
-        var roots = new List<double>();
-        for (var i = 0; i < stretches.Length; i++)
-        {
-            for (var j = 0; j < stretches.Length && !active[i].IsSupported; j++)
-            {
-                foreach (var kind in active[j].IsSupported ? PastSupport : Merging)
-                {
-                    for (var k = 0; k < 2 && i != j; k++)
-                    {
-                        var isUp = Difference(kind, stretches[i][k + 1], stretches[j][k + 1]) > 0;
-                        if ((Difference(kind, stretches[i][k], stretches[j][k]) > 0) != isUp)
-                        {
-                            roots.Add(Root(kind, active[i].Edge, active[j].Edge, probes[k], probes[k + 1], isUp));
-                        }
-                    }
-                }
-            }
-        }
-
-        return roots;
-    }
-
-    private double Difference(Crossing kind, Stretch free, Stretch other) => kind switch
-    {
-        Crossing.GapFull => other.Low - free.High - calibration.MergeGapMm,
-        Crossing.LowEnds => other.Low - free.Low,
-        _ => other.High - free.High,
-    };
-
-    // Bisection: the sign differs at the ends.
-    private double Root(Crossing kind, MonotoneEdge free, MonotoneEdge other, double from, double to, bool isUpAtEnd)
-    {
-        for (var i = 0; i < 60 && to - from > 0; i++)
-        {
-            var middle = (from + to) / 2;
-            var isUp = Difference(kind, StretchOf(free, middle), StretchOf(other, middle)) > 0;
-            (from, to) = isUp == isUpAtEnd ? (from, middle) : (middle, to);
-        }
-
-        return (from + to) / 2;
+        return (end, low, free);
     }
 }

@@ -35,6 +35,12 @@ public sealed record Calibration
     /// <summary>Gaps in a run up to this do not end it, mm; calibration of this project.</summary>
     public double MergeGapMm { get; init; } = 5;
 
+    /// <summary>
+    /// How far the members and the grain may be turned against each other when the top is made: each edge is judged at the worst of the
+    /// two ends and the middle of that range. 0: as drawn.
+    /// </summary>
+    public Angle LayoutError { get; init; } = Angle.Zero;
+
     /// <summary>How far a supporting member goes on beyond an edge on both sides, mm: two shear-lag lengths, 2/k of 12 to 16 mm.</summary>
     public double ContinuesBeyondMm { get; init; } = 12;
 
@@ -65,8 +71,14 @@ public sealed record Calibration
     /// </summary>
     public double Relaxation { get; init; } = 0.35;
 
-    /// <summary>L_y, mm: distance between the transverse supports of the top beside a block; common practice, no source.</summary>
-    public double SupportSpacingMm { get; init; } = 130;
+    /// <summary>
+    /// L_y, mm: distance between the transverse supports of the top beside a member. Null: measured on the layout for each member, but
+    /// no more than <see cref="UsualSupportSpacingMm"/>, for which the limits are calibrated: a wider bay is not taken as milder.
+    /// </summary>
+    public double? SupportSpacingMm { get; init; }
+
+    /// <summary>The distance where a layout tells none, mm: from a neck edge to the next transverse brace; common practice, no source.</summary>
+    public double UsualSupportSpacingMm { get; init; } = 130;
 
     /// <summary>c: shape of the top between those supports, from π (simply held) to 4.73 (clamped); Hetényi, from memory.</summary>
     public double SpanShape { get; init; } = Math.PI;

@@ -2,80 +2,178 @@ using TopLayout.Geometry;
 
 namespace TopLayout.Lutherie.Mechanics;
 
-/// <summary>The fractions of an edge at which something about it changes.</summary>
+/// <summary>The fractions of an edge at which something about it changes. Each method adds to a list; a cut too many does no harm.</summary>
 internal static class Cuts
 {
     /// <summary>Cuts nearer than this share of the edge are one.</summary>
-    private const double Smallest = 1e-10;
+    public const double Smallest = 1e-10;
 
-    /// <summary>The cuts in order, each once; 0 and 1 stay.</summary>
-    public static List<double> Ordered(IEnumerable<double> fractions)
+    /// <summary>Brings cuts that hold 0 and 1 into order, each once.</summary>
+    public static void Order(List<double> cuts)
     {
-        var kept = new List<double>();
-        foreach (var f in fractions.Where(f => f is >= 0 and <= 1).Order())
+        cuts.Sort();
+        var kept = 0;
+        for (var i = 0; i < cuts.Count; i++)
         {
-            if (kept.Count == 0 || f - kept[^1] > Smallest)
+            var f = cuts[i];
+            if (f is >= 0 and <= 1 && (kept == 0 || f - cuts[kept - 1] > Smallest))
             {
-                kept.Add(f);
+                cuts[kept++] = f;
             }
         }
 
-        kept[^1] = 1;
-        return kept;
+        cuts.RemoveRange(kept, cuts.Count - kept);
+        cuts[^1] = 1;
     }
 
     /// <summary>Where the tangent runs along the grain or square to it.</summary>
-    public static IEnumerable<double> AtTurns(Segment edge, Angle grain)
+    public static void AtTurns(Segment edge, Angle grain, List<double> cuts)
     {
         if (!edge.IsArc)
         {
-            return [];
+            return;
         }
 
         var along = GrainAngle.Direction(grain);
-        return ((ReadOnlySpan<Vec2>)[along, along.Left, -along, -along.Left]).ToArray().Select(edge.FractionOfDirection);
+        foreach (var direction in (ReadOnlySpan<Vec2>)[along, along.Left, -along, -along.Left])
+        {
+            cuts.Add(edge.FractionOfDirection(direction));
+        }
     }
 
     /// <summary>Where the edge meets the centre joint.</summary>
-    public static IEnumerable<double> AtCenter(Segment edge)
-    {
-        var bounds = edge.Bounds();
-        var joint = new Segment(new Point2(0, bounds.Min.Y - 1), new Point2(0, bounds.Max.Y + 1));
-        return Intersections.Of(edge, joint).Select(m => m.First);
-    }
+    public static void AtCenter(Segment edge, List<double> cuts) =>
+        OnLine(edge, default, Vec2.UnitY, double.NegativeInfinity, double.PositiveInfinity, cuts);
 
     /// <summary>
     /// Where the edge may enter or leave the band of a reach round some edges: their parallels on both sides, and circles round their
     /// corners. Not every cut is on the band's border; the parts between are each wholly inside or outside.
     /// </summary>
-    public static IEnumerable<double> AtReach(Segment edge, IEnumerable<Segment> edges, double reachMm)
+    public static void AtReach(Segment edge, EdgeSet others, double reachMm, List<double> cuts)
     {
         var near = edge.Bounds().Grown(reachMm + Tolerances.TouchMm);
-        return edges.Where(e => near.Overlaps(e.Bounds()))
-            .SelectMany(e => Parallels(e, reachMm))
-            .SelectMany(b => Intersections.Of(edge, b))
-            .Select(m => m.First);
+        if (!near.Overlaps(others.Bounds))
+        {
+            return;
+        }
+
+        for (var i = 0; i < others.Edges.Length; i++)
+        {
+            if (near.Overlaps(others.Boxes[i]))
+            {
+                AtParallels(edge, others.Edges[i], reachMm, cuts);
+            }
+        }
     }
 
-    private static IEnumerable<Segment> Parallels(Segment edge, double reachMm)
+    private static void AtParallels(Segment edge, Segment other, double reachMm, List<double> cuts)
     {
-        foreach (var corner in Contour.Circle(edge.Start, reachMm).Segments.Concat(Contour.Circle(edge.End, reachMm).Segments))
+        OnCircle(edge, other.Start, reachMm, null, cuts);
+        OnCircle(edge, other.End, reachMm, null, cuts);
+        foreach (var d in (ReadOnlySpan<double>)[reachMm, -reachMm])
         {
-            yield return corner;
+            if (other.IsArc)
+            {
+                OnCircle(edge, other.Center, other.Radius + d, other, cuts);
+            }
+            else
+            {
+                var (chord, along) = (other.End - other.Start, (other.End - other.Start).Unit);
+                OnLine(edge, other.Start + (along.Left * d), along, 0, chord.Length, cuts);
+            }
+        }
+    }
+
+    // On the line through a point, between two lengths along it. A line beside the edge, and parallel to it, never meets it.
+    private static void OnLine(Segment edge, Point2 from, Vec2 along, double low, double high, List<double> cuts)
+    {
+        void Add(double fraction, Point2 p)
+        {
+            var length = (p - from).Dot(along);
+            if (length >= low - Tolerances.TouchMm && length <= high + Tolerances.TouchMm)
+            {
+                cuts.Add(fraction);
+            }
         }
 
-        foreach (var d in (double[])[reachMm, -reachMm])
+        if (!edge.IsArc)
         {
-            if (!edge.IsArc)
+            var chord = edge.End - edge.Start;
+            var cross = chord.Cross(along);
+            var fraction = cross == 0 ? -1 : (from - edge.Start).Cross(along) / cross;
+            if (fraction is >= 0 and <= 1)
             {
-                var shift = (edge.End - edge.Start).Unit.Left * d;
-                yield return new Segment(edge.Start + shift, edge.End + shift);
+                Add(fraction, edge.Start + (chord * fraction));
             }
-            else if (edge.Radius + d > Tolerances.ShortestMm)
+
+            return;
+        }
+
+        var (center, radius) = (edge.Center, edge.Radius);
+        var foot = from + (along * (center - from).Dot(along));
+        var offset = center.DistanceTo(foot);
+        if (offset <= radius)
+        {
+            var half = along * Math.Sqrt((radius - offset) * (radius + offset));
+            Add(edge.FractionOfDirection(foot + half - center), foot + half);
+            Add(edge.FractionOfDirection(foot - half - center), foot - half);
+        }
+    }
+
+    // On a circle, or on the parallel of an arc, which stands as far round as the arc itself.
+    private static void OnCircle(Segment edge, Point2 center, double radius, Segment? arc, List<double> cuts)
+    {
+        if (radius <= Tolerances.ShortestMm)
+        {
+            return;
+        }
+
+        Vec2 along;
+        double half;
+        Point2 foot;
+        if (!edge.IsArc)
+        {
+            along = (edge.End - edge.Start).Unit;
+            foot = edge.Start + (along * (center - edge.Start).Dot(along));
+            var offset = center.DistanceTo(foot);
+            half = (radius - offset) * (radius + offset);
+        }
+        else
+        {
+            var (own, r) = (edge.Center, edge.Radius);
+            var distance = own.DistanceTo(center);
+            if (distance <= Tolerances.TouchMm)
             {
-                var (center, scale) = (edge.Center, (edge.Radius + d) / edge.Radius);
-                yield return edge with { Start = center + ((edge.Start - center) * scale), End = center + ((edge.End - center) * scale) };
+                return;
+            }
+
+            var toward = (center - own) / distance;
+            var reach = ((distance * distance) + ((r - radius) * (r + radius))) / (2 * distance);
+            (along, foot, half) = (toward.Left, own + (toward * reach), (r - reach) * (r + reach));
+        }
+
+        if (half >= 0)
+        {
+            var step = along * Math.Sqrt(half);
+            AddOn(edge, foot + step, center, radius, arc, cuts);
+            AddOn(edge, foot - step, center, radius, arc, cuts);
+        }
+    }
+
+    private static void AddOn(Segment edge, Point2 p, Point2 center, double radius, Segment? arc, List<double> cuts)
+    {
+        if (arc is { } a)
+        {
+            // Back on the arc's own circle: an arc of at most half a turn lies on one side of its chord.
+            var chord = a.End - a.Start;
+            var own = center + ((p - center) * (a.Radius / radius));
+            if (chord.Cross(own - a.Start) * Math.Sign(a.Bulge) > Tolerances.TouchMm * chord.Length)
+            {
+                return;
             }
         }
+
+        var line = edge.End - edge.Start;
+        cuts.Add(edge.IsArc ? edge.FractionOfDirection(p - edge.Center) : (p - edge.Start).Dot(line) / line.Dot(line));
     }
 }

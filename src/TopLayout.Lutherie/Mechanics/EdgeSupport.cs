@@ -12,49 +12,92 @@ internal sealed class EdgeSupport
 {
     private readonly Calibration _calibration;
     private readonly TopGrain _grain;
-    private readonly List<Supporter> _crossing;
-    private readonly List<Region> _linings;
-    private readonly Contour? _rim;
+    private readonly List<Supporter> _crossing = [];
+    private readonly List<MemberShape> _linings = [];
+    private readonly EdgeSet? _rim;
 
-    /// <summary>The support of a member by others and by the inside line of the sides, if the member ends on it.</summary>
-    public EdgeSupport(Member member, IEnumerable<Member> members, TopGrain grain, Contour? rim, Calibration calibration)
+    /// <summary>The support of a member by others near it and by the inside line of the sides, if the member ends on it.</summary>
+    public EdgeSupport(MemberShape shape, IEnumerable<MemberShape> near, TopGrain grain, EdgeSet? rim, Calibration calibration)
     {
         (_calibration, _grain) = (calibration, grain);
-        var others = members.Where(m => m != member).ToList();
-        _crossing = [.. others.Where(o => MaySupport(o, member)).Select(o => new Supporter(o, grain, calibration))];
-        _linings = [.. others.Where(o => EntersLining(member, o)).Select(o => o.Footprint)];
-        _rim = member.Kind != MemberKind.Lining && rim is not null && EndsOn(member.Footprint, rim) ? rim : null;
+        var member = shape.Member;
+        var box = shape.Bounds.Grown(calibration.SupportReachMm + Tolerances.TouchMm);
+        foreach (var other in near)
+        {
+            if (other.Member != member && box.Overlaps(other.Bounds))
+            {
+                if (MaySupport(other.Member, member, grain, calibration))
+                {
+                    _crossing.Add(new Supporter(other, grain, calibration));
+                }
+                else if (EntersLining(shape, other))
+                {
+                    _linings.Add(other);
+                }
+            }
+        }
+
+        _rim = member.Kind != MemberKind.Lining && rim is not null && rim.Touches(shape.Outline) ? rim : null;
     }
 
-    /// <summary>The fractions of an edge at which its support may change.</summary>
-    public IEnumerable<double> Cuts(Segment edge) => _crossing.Select(s => s.Member.Footprint.Edges)
-        .Concat(_linings.Select(l => l.Edges))
-        .Concat(_rim is null ? [] : [_rim.Segments])
-        .SelectMany(edges => Mechanics.Cuts.AtReach(edge, edges, _calibration.SupportReachMm));
+    /// <summary>Adds the fractions of an edge at which its support may change.</summary>
+    public void AddCuts(Segment edge, List<double> cuts)
+    {
+        foreach (var supporter in _crossing)
+        {
+            Cuts.AtReach(edge, supporter.Outline, _calibration.SupportReachMm, cuts);
+        }
 
-    /// <summary>True when the part of <paramref name="edge"/> between two of its cuts is supported.</summary>
-    public bool Holds(Segment edge, Segment part)
+        foreach (var lining in _linings)
+        {
+            Cuts.AtReach(edge, lining.Outline, _calibration.SupportReachMm, cuts);
+        }
+
+        if (_rim is not null)
+        {
+            Cuts.AtReach(edge, _rim, _calibration.SupportReachMm, cuts);
+        }
+    }
+
+    /// <summary>What supports the part of <paramref name="edge"/> between two of its cuts, by name; null when nothing does.</summary>
+    public string? Holder(Segment edge, Segment part)
     {
         var p = part.PointAt(0.5);
         var reach = _calibration.SupportReachMm + Tolerances.TouchMm;
-        return (_rim is not null && _rim.DistanceTo(p) <= reach)
-            || _linings.Any(l => l.DistanceTo(p) <= reach)
-            || _crossing.Any(s => s.Reaches(p) && s.Crosses(p, part.TangentAt(0.5).Left, _grain.At(p)) && s.IsStiff(edge));
+        if (_rim is not null && _rim.IsWithin(p, reach))
+        {
+            return Rim.Sides.Key;
+        }
+
+        foreach (var lining in _linings)
+        {
+            if (lining.IsWithin(p, reach))
+            {
+                return lining.Member.Name;
+            }
+        }
+
+        foreach (var supporter in _crossing)
+        {
+            if (supporter.Reaches(p) && supporter.Crosses(p, part.TangentAt(0.5).Left, _grain.At(p)) && supporter.IsStiff(edge))
+            {
+                return supporter.Member.Name;
+            }
+        }
+
+        return null;
     }
 
-    private static bool MaySupport(Member supporter, Member member) =>
+    private static bool MaySupport(Member supporter, Member member, TopGrain grain, Calibration calibration) =>
         supporter.Kind is not (MemberKind.Channel or MemberKind.Fretboard or MemberKind.Lining)
         && (supporter.Face != member.Face
             || member.JoinedWith.Contains(supporter.Name)
-            || supporter.JoinedWith.Contains(member.Name));
+            || supporter.JoinedWith.Contains(member.Name))
+        && (Supporter.StandsAcross(supporter, grain.LeftGrain, calibration) || Supporter.StandsAcross(supporter, grain.RightGrain, calibration));
 
-    private static bool EntersLining(Member member, Member lining) =>
-        lining.Kind == MemberKind.Lining
-        && member.Kind is MemberKind.Bar or MemberKind.Plate
-        && member.Face == lining.Face
-        && member.Footprint.Edges.Any(e => lining.Footprint.DistanceTo(e.Start) <= Tolerances.ShortestMm
-            || lining.Footprint.Edges.Any(l => Intersections.Of(e, l).Count > 0));
-
-    private static bool EndsOn(Region footprint, Contour rim) => footprint.Edges.Any(e =>
-        rim.DistanceTo(e.Start) <= Tolerances.ShortestMm || rim.Segments.Any(r => Intersections.Of(e, r).Count > 0));
+    private static bool EntersLining(MemberShape shape, MemberShape lining) =>
+        lining.Member.Kind == MemberKind.Lining
+        && shape.Member.Kind is MemberKind.Bar or MemberKind.Plate
+        && shape.Member.Face == lining.Member.Face
+        && (Array.Exists(shape.Outline.Edges, e => lining.IsWithin(e.Start, Tolerances.ShortestMm)) || lining.Outline.Touches(shape.Outline));
 }

@@ -38,18 +38,24 @@ public static class HalfWidth
         return squares / (area.Area / 2);
     }
 
-    // ∫ Σb² dy, every stretch of a line square to the grain counted by itself, between two levels with no edge end between. Edges end square to the grain as roots of y; y = middle + half·sin t turns
-    // them into smooth functions of t, which the rule takes on two halves.
+    // ∫ Σb² dy, every stretch of a line square to the grain counted by itself, between two levels with no edge end between. Edges end square
+    // to the grain as roots of y; y = middle + half·sin t turns them into smooth functions of t, which the rule takes on two halves.
     private static double Integral(List<MonotoneEdge> edges, double low, double high)
     {
         var (middle, half) = ((low + high) / 2, (high - low) / 2);
-        var active = edges.Where(e => e.MinY <= low && e.MaxY >= high).ToList();
+        var active = edges.FindAll(e => e.MinY <= low && e.MaxY >= high);
+        if (!active.Exists(e => e.IsArc))
+        {
+            // Straight edges: b² is a parabola of y, which Simpson's rule takes exactly.
+            return half / 3 * (Squares(active, low) + (4 * Squares(active, middle)) + Squares(active, high));
+        }
+
         var sum = 0.0;
-        foreach (var start in (double[])[-90, 0])
+        foreach (var start in (ReadOnlySpan<double>)[-90, 0])
         {
             foreach (var (node, weight) in Gauss)
             {
-                foreach (var sign in (double[])[-1, 1])
+                foreach (var sign in (ReadOnlySpan<double>)[-1, 1])
                 {
                     var t = Angle.FromDegrees(start + 45 + (45 * sign * node));
                     sum += weight * Math.PI / 4 * half * Trig.Cos(t) * Squares(active, middle + (half * Trig.Sin(t)));
@@ -62,9 +68,15 @@ public static class HalfWidth
 
     private static double Squares(List<MonotoneEdge> active, double y)
     {
-        var crossings = active.Select(e => e.XAt(y)).Order().ToList();
+        Span<double> crossings = active.Count <= 16 ? stackalloc double[active.Count] : new double[active.Count];
+        for (var i = 0; i < crossings.Length; i++)
+        {
+            crossings[i] = active[i].XAt(y);
+        }
+
+        crossings.Sort();
         var sum = 0.0;
-        for (var i = 0; i + 1 < crossings.Count; i += 2)
+        for (var i = 0; i + 1 < crossings.Length; i += 2)
         {
             var b = (crossings[i + 1] - crossings[i]) / 2;
             sum += b * b;

@@ -5,12 +5,12 @@ using TopLayout.Lutherie.Woods;
 namespace TopLayout.Lutherie.Mechanics;
 
 /// <summary>How a member loads the top along its edges.</summary>
-/// <param name="Mismatch">Its mismatch, or what is missing to know it; null when nothing pulls (a channel).</param>
+/// <param name="Mismatch">Its mismatch; null when nothing pulls (a channel).</param>
 /// <param name="IsCrossGrain">
 /// True when its long grain crosses the top's: what it does is hold the top wide, whatever the angle of its edges.
 /// </param>
 /// <param name="HalfWidthMm">b, mm.</param>
-public sealed record MemberLoad(MismatchResult? Mismatch, bool IsCrossGrain, double HalfWidthMm)
+public sealed record MemberLoad(Mismatch? Mismatch, bool IsCrossGrain, double HalfWidthMm)
 {
     /// <summary>The load of a member.</summary>
     /// <param name="member">The member.</param>
@@ -18,7 +18,9 @@ public sealed record MemberLoad(MismatchResult? Mismatch, bool IsCrossGrain, dou
     /// <param name="grain">The top's grain.</param>
     /// <param name="lossPercent">Moisture lost since gluing, in percent.</param>
     /// <param name="calibration">The settings.</param>
-    public static MemberLoad Of(Member member, TopPlate top, TopGrain grain, double lossPercent, Calibration calibration)
+    /// <param name="baySpanMm">Distance of the transverse supports beside it, mm, for settings that do not say it.</param>
+    public static MemberLoad Of(
+        Member member, TopPlate top, TopGrain grain, double lossPercent, Calibration calibration, double? baySpanMm = null)
     {
         var fromTop = member.Grain - grain.Under(member.Footprint);
         var halfWidth = HalfWidth.Of(member, grain);
@@ -28,6 +30,7 @@ public sealed record MemberLoad(MismatchResult? Mismatch, bool IsCrossGrain, dou
         }
 
         var crosses = material.Lie == GrainLie.InPlane && GrainAngle.Between(fromTop, Angle.Zero) >= calibration.SupportLeastAngle;
+        calibration = calibration with { SupportSpacingMm = calibration.SupportSpacingMm ?? baySpanMm };
         return new MemberLoad(
             Mechanics.Mismatch.Of(top, material, member.ThicknessMm, fromTop, halfWidth, lossPercent, calibration), crosses, halfWidth);
     }

@@ -5,7 +5,7 @@ using TopLayout.Lutherie.Woods;
 
 namespace TopLayout.Lutherie.Mechanics;
 
-/// <summary>Whether a member and the top under it move alike: the worst of the cases that a design leaves open.</summary>
+/// <summary>Whether a member and the top under it move alike: the worst of the cases that a design or the wood table leave open.</summary>
 /// <param name="Steady">When both have come to rest in the new air (χ = 1).</param>
 /// <param name="FastDrop">Right after a fast drop, when only the top has moved (χ = 0); null for members too thin to lag.</param>
 /// <param name="Sawing">The sawing it holds for.</param>
@@ -15,7 +15,16 @@ public sealed record Mismatch(Strip Steady, Strip? FastDrop, Sawing Sawing, bool
     /// <summary>M: the larger of the two.</summary>
     public double Index => Math.Max(Steady.Index, FastDrop?.Index ?? 0);
 
-    /// <summary>The mismatch of a member, or what would be needed to know it.</summary>
+    /// <summary>How hard the member holds the top wide under it: the larger of the two cases.</summary>
+    public double RestraintIndex => Math.Max(Steady.RestraintIndex, FastDrop?.RestraintIndex ?? 0);
+
+    /// <summary>What no source says of the top's wood; null when all is known.</summary>
+    public WoodGap? TopGap { get; init; }
+
+    /// <summary>What no source says of the member's wood; null when all is known.</summary>
+    public WoodGap? PieceGap { get; init; }
+
+    /// <summary>The mismatch of a member. Where a wood's data are missing, the worst of the known woods stands for it.</summary>
     /// <param name="top">The top.</param>
     /// <param name="material">What the member is made of.</param>
     /// <param name="thicknessMm">Its thickness, mm, &gt; 0.</param>
@@ -23,35 +32,43 @@ public sealed record Mismatch(Strip Steady, Strip? FastDrop, Sawing Sawing, bool
     /// <param name="halfWidthMm">Half its width across the top's grain, mm, &gt; 0.</param>
     /// <param name="lossPercent">Moisture lost since gluing, in percent.</param>
     /// <param name="calibration">The settings.</param>
-    public static MismatchResult Of(
+    public static Mismatch Of(
         TopPlate top, Material material, double thicknessMm, Angle grain, double halfWidthMm, double lossPercent, Calibration calibration)
     {
-        var (topWood, wood) = (new WoodReader(top.Wood), new WoodReader(material.Wood));
-        var topSection = TopSection.Of(top, topWood);
+        PatchSection Patch(WoodReader wood, Sawing sawing) => PatchSection.Of(material.Lie, sawing == Sawing.Quarter, grain, thicknessMm, wood);
+        var sawings = SawingsOf(material.Sawing);
+        var tops = WoodCases.Of(top.Wood, reader => TopSection.Of(top, reader));
+        var pieces = WoodCases.Of(material.Wood, reader =>
+        {
+            foreach (var sawing in sawings)
+            {
+                Patch(reader, sawing);
+            }
+        });
         var isThick = thicknessMm >= calibration.FastDropThicknessRatio * top.ThicknessMm;
         Mismatch? worst = null;
-        foreach (var sawing in SawingsOf(material.Sawing))
+        foreach (var (topCase, piece) in Pairs(tops, pieces))
         {
-            var patch = PatchSection.Of(material.Lie, sawing == Sawing.Quarter, grain, thicknessMm, wood);
-            var steady = Strip.Of(topSection, patch, halfWidthMm, lossPercent, 1, calibration);
-            var fast = isThick ? Strip.Of(topSection, patch, halfWidthMm, lossPercent, 0, calibration) : null;
-            var mismatch = new Mismatch(steady, fast, sawing, material.Sawing == Sawing.Unknown);
-            worst = worst is null || mismatch.Index > worst.Index ? mismatch : worst;
+            var section = TopSection.Of(top, new WoodReader(topCase.Wood));
+            foreach (var sawing in sawings)
+            {
+                var patch = Patch(new WoodReader(piece.Wood), sawing);
+                var steady = Strip.Of(section, patch, halfWidthMm, lossPercent, 1, calibration);
+                var fast = isThick ? Strip.Of(section, patch, halfWidthMm, lossPercent, 0, calibration) : null;
+                var mismatch = new Mismatch(steady, fast, sawing, material.Sawing == Sawing.Unknown) { TopGap = topCase.Gap, PieceGap = piece.Gap };
+                worst = worst is null || mismatch.Index > worst.Index ? mismatch : worst;
+            }
         }
 
-        ImmutableArray<MissingDatum> missing = [.. topWood.Missing, .. wood.Missing];
-        return new MismatchResult(missing.IsEmpty ? worst : null, missing);
+        return worst!;
     }
 
+    // A piece of the top's own wood is like whatever the top is like.
+    private static IEnumerable<(WoodCase Top, WoodCase Piece)> Pairs(ImmutableArray<WoodCase> tops, ImmutableArray<WoodCase> pieces) =>
+        from top in tops
+        from piece in pieces
+        where top.Gap is null || piece.Gap is null || top.Gap.Wood.Key != piece.Gap.Wood.Key || top.Gap.Like == piece.Gap.Like
+        select (top, piece);
+
     private static ImmutableArray<Sawing> SawingsOf(Sawing sawing) => sawing == Sawing.Unknown ? [Sawing.Flat, Sawing.Quarter] : [sawing];
-}
-
-/// <summary>A mismatch, or the reason why it is not known. Exactly one of the two is there.</summary>
-public sealed class MismatchResult(Mismatch? value, ImmutableArray<MissingDatum> missing)
-{
-    /// <summary>The mismatch; null when data are missing.</summary>
-    public Mismatch? Value { get; } = value;
-
-    /// <summary>What is missing; empty when the mismatch is known.</summary>
-    public ImmutableArray<MissingDatum> Missing { get; } = missing;
 }

@@ -20,12 +20,11 @@ public enum LengthClass
 /// </summary>
 /// <param name="Severity">Pass, note, warning or fail.</param>
 /// <param name="Length">The class of its length.</param>
-/// <param name="Index">M, weighted by the length each member gives; null when it is not known or nothing pulls.</param>
+/// <param name="Index">M, weighted by the length each member gives; null when nothing pulls.</param>
 /// <param name="R">R = min(Λ/30, 3)·M; null with <paramref name="Index"/>.</param>
-/// <param name="IsFromLengthAlone">True when wood data are missing and the class of the length decided.</param>
 /// <param name="IsHeldToWarning">True when it would fail but for members across the grain, which may not fail a run.</param>
 public sealed record RunVerdict(
-    Severity Severity, LengthClass Length, double? Index, double? R, bool IsFromLengthAlone, bool IsHeldToWarning)
+    Severity Severity, LengthClass Length, double? Index, double? R, bool IsHeldToWarning)
 {
     /// <summary>The verdict on a run.</summary>
     /// <param name="run">The run.</param>
@@ -37,18 +36,16 @@ public sealed record RunVerdict(
         var pulling = run.Contributions
             .Select(c => (c.LengthMm, c.IsLongSide, Load: loads[c.Member]))
             .Where(c => c.Load.Mismatch is not null && !(c.Load.IsCrossGrain && c.IsLongSide))
-            .Select(c => (c.LengthMm, c.Load.IsCrossGrain, c.Load.Mismatch!.Value))
+            .Select(c => (c.LengthMm, c.Load.IsCrossGrain, c.Load.Mismatch!))
             .ToList();
         if (pulling.Count == 0)
         {
             var onlyWalls = run.Contributions.All(c => loads[c.Member].Mismatch is null);
             var quiet = onlyWalls && length != LengthClass.Stops ? Severity.Note : Severity.Pass;
-            return new RunVerdict(quiet, length, null, null, false, false);
+            return new RunVerdict(quiet, length, null, null, false);
         }
 
-        return pulling.Any(c => c.Value is null)
-            ? FromLength(length, pulling.Where(c => c.Value is null).All(c => c.IsCrossGrain))
-            : FromIndex(run.LengthMm, length, [.. pulling.Select(c => (c.LengthMm, c.IsCrossGrain, c.Value!))], calibration);
+        return FromIndex(run.LengthMm, length, pulling, calibration);
     }
 
     /// <summary>The class of a length, mm.</summary>
@@ -56,17 +53,6 @@ public sealed record RunVerdict(
         lengthMm < calibration.PassLengthMm ? LengthClass.Stops
         : lengthMm < calibration.FailLengthMm ? LengthClass.Doubtful
         : LengthClass.RunsOn;
-
-    private static RunVerdict FromLength(LengthClass length, bool onlyCrossGrain)
-    {
-        var severity = length switch
-        {
-            LengthClass.Stops => Severity.Pass,
-            LengthClass.Doubtful => Severity.Warning,
-            _ => onlyCrossGrain ? Severity.Warning : Severity.Fail,
-        };
-        return new RunVerdict(severity, length, null, null, true, onlyCrossGrain && length == LengthClass.RunsOn);
-    }
 
     // Members across the grain raise a run to a warning at most: without their index the rest must fail by itself.
     private static RunVerdict FromIndex(
@@ -81,7 +67,7 @@ public sealed record RunVerdict(
         var index = Mean(m => m.Index, withCrossGrain: true);
         var (full, rest) = (Judge(withCrossGrain: true), Judge(withCrossGrain: false));
         var severity = full == Severity.Fail && rest != Severity.Fail ? Severity.Warning : full;
-        return new RunVerdict(severity, length, index, LengthFactor(lengthMm, calibration) * index, false, severity != full);
+        return new RunVerdict(severity, length, index, LengthFactor(lengthMm, calibration) * index, severity != full);
     }
 
     // M at rest, where the member pulls (X > 0).

@@ -10,28 +10,79 @@ internal readonly record struct Stretch(double Low, double High)
     public bool Overlaps(Stretch other) => Low < other.High && other.Low < High;
 }
 
-/// <summary>From stretches of unsupported and supported edge on one grain line to the runs they make.</summary>
-internal static class Runs
+/// <summary>
+/// From stretches of unsupported and supported edge on one grain line to the runs they make: what is free and not supported at the same
+/// place, joined over gaps that are short and hold no support. One instance serves many lines, one after the other.
+/// </summary>
+internal sealed class Runs(double mergeGapMm)
 {
     /// <summary>Stretches and gaps are compared to this, mm.</summary>
     public const double SlackMm = 1e-6;
 
-    /// <summary>
-    /// The runs in order: what is free and not supported at the same place, joined over gaps that are short and hold no support. Both
-    /// lists are used up.
-    /// </summary>
-    public static List<Stretch> Of(List<Stretch> free, List<Stretch> supported, double mergeGapMm)
+    private readonly List<Stretch> _free = [];
+    private readonly List<Stretch> _blocks = [];
+    private readonly List<Stretch> _parts = [];
+
+    /// <summary>Begins a new line.</summary>
+    public void Clear()
     {
-        supported.RemoveAll(s => s.Length <= SlackMm);
-        var blocks = Joined(supported, 0, []);
-        return Joined(blocks.Count == 0 ? free : [.. free.SelectMany(f => Without(f, blocks))], mergeGapMm + SlackMm, blocks);
+        _free.Clear();
+        _blocks.Clear();
+    }
+
+    /// <summary>Adds a stretch of edge.</summary>
+    public void Add(bool isSupported, double low, double high)
+    {
+        if (!isSupported || high - low > SlackMm)
+        {
+            (isSupported ? _blocks : _free).Add(new Stretch(low, high));
+        }
+    }
+
+    /// <summary>The runs in order, in a list that the caller brings.</summary>
+    public void Into(List<Stretch> runs)
+    {
+        runs.Clear();
+        Sort(_free);
+        if (_blocks.Count == 0)
+        {
+            Join(_free, mergeGapMm + SlackMm, runs, []);
+            return;
+        }
+
+        Sort(_blocks);
+        Join(_blocks, 0, runs, []);
+        _blocks.Clear();
+        _blocks.AddRange(runs);
+        runs.Clear();
+        _parts.Clear();
+        foreach (var free in _free)
+        {
+            AddWithoutBlocks(free);
+        }
+
+        Sort(_parts);
+        Join(_parts, mergeGapMm + SlackMm, runs, _blocks);
+    }
+
+    // Few and nearly in order: by insertion.
+    private static void Sort(List<Stretch> stretches)
+    {
+        for (var i = 1; i < stretches.Count; i++)
+        {
+            var (own, j) = (stretches[i], i);
+            for (; j > 0 && stretches[j - 1].Low > own.Low; j--)
+            {
+                stretches[j] = stretches[j - 1];
+            }
+
+            stretches[j] = own;
+        }
     }
 
     // Stretches joined over gaps up to a length that hold no block.
-    private static List<Stretch> Joined(List<Stretch> stretches, double gapMm, List<Stretch> blocks)
+    private static void Join(List<Stretch> stretches, double gapMm, List<Stretch> joined, List<Stretch> blocks)
     {
-        stretches.Sort((a, b) => a.Low.CompareTo(b.Low));
-        var joined = new List<Stretch>();
         foreach (var next in stretches)
         {
             if (joined.Count > 0 && next.Low - joined[^1].High <= gapMm && !IsBlocked(joined[^1].High, next.Low, blocks))
@@ -43,8 +94,6 @@ internal static class Runs
                 joined.Add(next);
             }
         }
-
-        return joined;
     }
 
     private static bool IsBlocked(double from, double to, List<Stretch> blocks)
@@ -60,27 +109,25 @@ internal static class Runs
         return false;
     }
 
-    private static IEnumerable<Stretch> Without(Stretch stretch, List<Stretch> blocks)
+    private void AddWithoutBlocks(Stretch stretch)
     {
         var low = stretch.Low;
-        foreach (var b in blocks)
+        foreach (var b in _blocks)
         {
-            if (!b.Overlaps(stretch))
+            if (b.Overlaps(stretch))
             {
-                continue;
-            }
+                if (b.Low > low)
+                {
+                    _parts.Add(new Stretch(low, b.Low));
+                }
 
-            if (b.Low > low)
-            {
-                yield return new Stretch(low, b.Low);
+                low = Math.Max(low, b.High);
             }
-
-            low = Math.Max(low, b.High);
         }
 
         if (low < stretch.High || low == stretch.Low)
         {
-            yield return new Stretch(low, stretch.High);
+            _parts.Add(new Stretch(low, stretch.High));
         }
     }
 }

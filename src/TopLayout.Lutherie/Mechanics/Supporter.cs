@@ -5,18 +5,18 @@ using TopLayout.Lutherie.Woods;
 namespace TopLayout.Lutherie.Mechanics;
 
 /// <summary>A member that may support the edges of another, and the three conditions under which it does.</summary>
-internal sealed class Supporter(Member member, TopGrain grain, Calibration calibration)
+internal sealed class Supporter(MemberShape shape, TopGrain grain, Calibration calibration)
 {
-    private readonly Box2 _near = member.Footprint.Bounds.Grown(calibration.SupportReachMm + Tolerances.TouchMm);
-
     /// <summary>The member.</summary>
-    public Member Member => member;
+    public Member Member => shape.Member;
 
-    private bool IsBlock => member.Kind == MemberKind.Block;
+    /// <summary>Its edges.</summary>
+    public EdgeSet Outline => shape.Outline;
+
+    private bool IsBlock => Member.Kind == MemberKind.Block;
 
     /// <summary>True when a point lies within reach of the member.</summary>
-    public bool Reaches(Point2 p) =>
-        _near.Contains(p) && member.Footprint.DistanceTo(p) <= calibration.SupportReachMm + Tolerances.TouchMm;
+    public bool Reaches(Point2 p) => shape.IsWithin(p, calibration.SupportReachMm + Tolerances.TouchMm);
 
     /// <summary>
     /// True when the member crosses an edge at a point: its long grain stands well across the top's (or it is a thick block), and it
@@ -28,13 +28,12 @@ internal sealed class Supporter(Member member, TopGrain grain, Calibration calib
     /// <param name="topGrain">The top's grain there.</param>
     public bool Crosses(Point2 p, Vec2 normal, Angle topGrain)
     {
-        var isThickBlock = IsBlock && member.ThicknessMm >= calibration.SupportingBlockThicknessMm;
-        if (!isThickBlock && !(HasLongGrain && GrainAngle.Between(member.Grain, topGrain) >= calibration.SupportLeastAngle))
+        if (!StandsAcross(Member, topGrain, calibration))
         {
             return false;
         }
 
-        var along = IsBlock ? normal : GrainAngle.Direction(member.Grain);
+        var along = IsBlock ? normal : GrainAngle.Direction(Member.Grain);
         var beyond = IsBlock ? calibration.BlockContinuesBeyondMm : calibration.ContinuesBeyondMm;
         var square = Math.Abs(along.Dot(normal));
         if (square < Tolerances.SmoothRadians)
@@ -49,32 +48,38 @@ internal sealed class Supporter(Member member, TopGrain grain, Calibration calib
 
     /// <summary>True when the member is high, or flat but wide along the top's grain, or spans the whole edge.</summary>
     public bool IsStiff(Segment edge) =>
-        member.ThicknessMm >= calibration.SupportHeightMm
-        || (member.ThicknessMm >= calibration.FlatSupportHeightMm && MeanWidthAlongGrain() >= calibration.FlatSupportWidthMm)
+        Member.ThicknessMm >= calibration.SupportHeightMm
+        || (Member.ThicknessMm >= calibration.FlatSupportHeightMm && MeanWidthAlongGrain() >= calibration.FlatSupportWidthMm)
         || Spans(edge);
 
-    private bool HasLongGrain => member.Material?.Lie != GrainLie.Upright;
+    /// <summary>True for a thick block, and for a member whose long grain lies in the plane and stands well across the top's.</summary>
+    public static bool StandsAcross(Member member, Angle topGrain, Calibration calibration) =>
+        (member.Kind == MemberKind.Block && member.ThicknessMm >= calibration.SupportingBlockThicknessMm)
+        || (member.Material?.Lie != GrainLie.Upright && GrainAngle.Between(member.Grain, topGrain) >= calibration.SupportLeastAngle);
 
     private double MeanWidthAlongGrain()
     {
-        var inFrame = member.Footprint.Placed(new Placement(default, -grain.Under(member.Footprint), false));
+        var footprint = Member.Footprint;
+        var inFrame = footprint.Placed(new Placement(default, -grain.Under(footprint), false));
         return inFrame.Area / inFrame.Bounds.Width;
     }
 
     private bool Spans(Segment edge)
     {
-        var cuts = Cuts.Ordered([0, 1, .. Cuts.AtReach(edge, member.Footprint.Edges, calibration.SupportReachMm)]);
+        var cuts = new List<double> { 0, 1 };
+        Cuts.AtReach(edge, shape.Outline, calibration.SupportReachMm, cuts);
+        Cuts.Order(cuts);
         return cuts.Zip(cuts.Skip(1)).All(c => Reaches(edge.PointAt((c.First + c.Second) / 2)));
     }
 
     private Point2 NearestPoint(Point2 p)
     {
-        if (member.Footprint.Contains(p))
+        if (shape.Contains(p))
         {
             return p;
         }
 
-        var edge = member.Footprint.Edges.MinBy(e => e.DistanceTo(p));
+        var edge = shape.Outline.Edges.MinBy(e => e.DistanceTo(p));
         return edge.PointAt(edge.NearestFraction(p));
     }
 
@@ -85,6 +90,6 @@ internal sealed class Supporter(Member member, TopGrain grain, Calibration calib
         var middle = from + (along * distance);
         var aside = along.Left * calibration.SupportReachMm;
         var cut = new Segment(middle - aside, middle + aside);
-        return member.Footprint.Contains(middle) || member.Footprint.Edges.Any(e => Intersections.Of(e, cut).Count > 0);
+        return shape.Contains(middle) || shape.Outline.Meets(cut);
     }
 }

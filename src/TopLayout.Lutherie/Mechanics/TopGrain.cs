@@ -35,6 +35,9 @@ public sealed class TopGrain
     /// <summary>Two halves joined at x = 0; a positive skew leans outward towards the tail.</summary>
     public static TopGrain Halves(Angle leftSkew, Angle rightSkew) => new(-leftSkew, rightSkew, isOnePlate: false);
 
+    /// <summary>The same grain turned as a whole.</summary>
+    public TopGrain Turned(Angle turn) => new(LeftGrain + turn, RightGrain + turn, IsOnePlate);
+
     /// <summary>The grain at a point.</summary>
     public Angle At(Point2 p) => p.X < 0 ? LeftGrain : RightGrain;
 

@@ -14,6 +14,7 @@ public static class LayoutBuilder
     public static (Layout? Layout, ImmutableArray<Finding> Findings) Build(Design design)
     {
         var bench = new Bench(design);
+        Limits.Hold(bench);
         var layout = Build(bench);
         return (bench.Findings.Count == 0 ? layout : null, [.. Finding.Sorted(bench.Findings)]);
     }

@@ -13,7 +13,7 @@ public static class Parameters
             XBrace.Section, Bridge.Section, BridgePlate.Section, Block.Neck.Section, Tongue.Section, Block.Tail.Section,
             TransverseBrace.Section, FlatBrace.Section, ToneBars.Section, LadderBars.Section, SoundholeBraces.Section, FingerBraces.Section,
             Fan.Section, ClosingBars.Section, FreeBars.Section, HoleReinforcement.Section, Cleats.Section, SeasonSection.Section,
-            OwnWood.Section,
+            Limits.Section, OwnWood.Section,
         ],
         parameters:
         [
@@ -21,7 +21,7 @@ public static class Parameters
             .. XBrace.All, .. Bridge.All, .. BridgePlate.All, .. Block.Neck.All, .. Tongue.All, .. Block.Tail.All,
             .. TransverseBrace.All, .. FlatBrace.All, .. ToneBars.All, .. LadderBars.All, .. SoundholeBraces.All, .. FingerBraces.All,
             .. Fan.All, .. ClosingBars.All, .. FreeBars.All, .. HoleReinforcement.All, .. Cleats.All, .. SeasonSection.All,
-            .. OwnWood.All,
+            .. Limits.All, .. OwnWood.All,
         ],
         groups: [Soundhole.Position, XBrace.Position, LadderBars.Position, Fan.HeadLine, FreeBars.Course]);
 }

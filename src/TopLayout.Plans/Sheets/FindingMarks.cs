@@ -6,17 +6,19 @@ using TopLayout.Lutherie.Findings;
 namespace TopLayout.Plans.Sheets;
 
 /// <summary>
-/// The findings on a plan: the stretch of the top between two bars across the grain line, a number beside it, and the list of numbers with
-/// what was measured. Widths and dashes tell the verdicts apart without colour.
+/// The findings on a plan: the stretch of the top between two bars across the grain line, hatched the closer the worse it is, its grain
+/// line down to the profile, a number beside it, and the list of numbers with what was measured. Widths, dashes and hatching tell the
+/// verdicts apart without colour. Notes are marked without a number: the report has them.
 /// </summary>
 internal static class FindingMarks
 {
     private const string Part = "grain run";
     private const int MostListed = 6;
+    private const double HatchMm = 3;
 
     /// <summary>The findings that are marked: those with a place on the top that ask for something, worst first.</summary>
     public static IReadOnlyList<Finding> Marked(ReviewedTop top) =>
-        [.. top.Findings.Where(f => f.Where is not null && f.Severity is Severity.Fail or Severity.Warning).Take(MostListed)];
+        [.. top.Findings.Where(f => f.Where is not null && f.Severity is Severity.Fail or Severity.Warning or Severity.Note).Take(MostListed)];
 
     /// <summary>Marks each stretch and asks for its number.</summary>
     public static void Draw(SheetBoard board, ReviewedTop top, FaceView view)
@@ -31,10 +33,31 @@ internal static class FindingMarks
             board.Line(part, Role.Finding, from, to, emphasis);
             foreach (var end in (ReadOnlySpan<Point2>)[from, to])
             {
-                board.Line(part, Role.Finding, end - new Vec2(3, 0), end + new Vec2(3, 0), Emphasis.Normal);
+                board.Line(part, Role.Finding, end - new Vec2(HatchMm, 0), end + new Vec2(HatchMm, 0), Emphasis.Normal);
             }
 
-            board.Name(new LabelRequest(part, Role.Finding, NumberFormat.Whole(number), 4, from.MidpointTo(to)) { Priority = -1, Emphasis = emphasis });
+            if (finding.Severity > Severity.Note)
+            {
+                Hatch(board, part, from, to, finding.Severity);
+                board.Name(new LabelRequest(part, Role.Finding, NumberFormat.Whole(number), 4, from.MidpointTo(to)) { Priority = -1, Emphasis = emphasis });
+            }
+        }
+    }
+
+    /// <summary>
+    /// The grain lines of the failed runs and warnings: on along the grain to the tail of the body, and below it as high in the profile as the
+    /// run is long.
+    /// </summary>
+    public static void GrainLines(SheetBoard board, ReviewedTop top, FaceView view, double tailY, double footY)
+    {
+        foreach (var (number, finding) in Marked(top).Index().Where(f => f.Item.Severity > Severity.Note))
+        {
+            var (from, to) = finding.Where!.Value;
+            var along = (from - to).Unit;
+            var at = from + (along * ((from.Y - tailY) / -along.Y));
+            var (part, foot) = ($"{Part} {NumberFormat.Whole(number + 1)}", new Point2(at.X, footY));
+            board.Line(part, Role.Finding, view.Map(from), view.Map(at), Emphasis.Faint);
+            board.Line(part, Role.Finding, view.Map(foot), view.Map(foot + (Vec2.UnitY * finding.Measured!.Value.Value)), Emphasis.Faint);
         }
     }
 
@@ -43,7 +66,7 @@ internal static class FindingMarks
     {
         var y = topLeft.Y;
         var number = 0;
-        foreach (var finding in Marked(top))
+        foreach (var finding in Marked(top).Where(f => f.Severity > Severity.Note))
         {
             number++;
             y -= 5;
@@ -58,5 +81,23 @@ internal static class FindingMarks
         return y;
     }
 
-    private static Emphasis Of(Severity severity) => severity == Severity.Fail ? Emphasis.Bad : Emphasis.Doubtful;
+    // Strokes away from the centre line, up towards the neck: close for a failure, wide for a warning.
+    private static void Hatch(SheetBoard board, string part, Point2 from, Point2 to, Severity severity)
+    {
+        var (along, length) = ((to - from).Unit, from.DistanceTo(to));
+        var stroke = new Vec2(from.X < 0 ? -HatchMm : HatchMm, HatchMm);
+        var strokes = (int)(length / (severity == Severity.Fail ? HatchMm : 3 * HatchMm));
+        for (var i = 1; i < strokes; i++)
+        {
+            var at = from + (along * (length * i / strokes));
+            board.Line(part, Role.Finding, at, at + stroke, Emphasis.Normal);
+        }
+    }
+
+    private static Emphasis Of(Severity severity) => severity switch
+    {
+        Severity.Fail => Emphasis.Bad,
+        Severity.Warning => Emphasis.Doubtful,
+        _ => Emphasis.Normal,
+    };
 }

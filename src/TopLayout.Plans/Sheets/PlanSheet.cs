@@ -26,6 +26,7 @@ internal static class PlanSheet
         FaceMarks.Draw(board, view, body);
         PlanMeasures.Draw(board, layout, view, body);
         var foot = ProfilePlot.Draw(board, top, view, body, body.Min.Y - GapMm);
+        FindingMarks.GrainLines(board, top, view, body.Min.Y, foot);
         foot = FindingMarks.List(board, top, new Point2(body.Min.X, foot - 4));
         TitleBlock.Draw(board, top, title, FaceMarks.Reading(view), new Point2(body.Min.X, foot - 8), body.Width);
         return board.Finish(name, $"{title} - {layout.Design[Identity.Name].Value}", Description(view, title));

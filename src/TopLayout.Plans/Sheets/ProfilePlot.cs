@@ -1,15 +1,19 @@
 using TopLayout.Drawing;
 using TopLayout.Geometry;
+using TopLayout.Lutherie.Mechanics;
 
 namespace TopLayout.Plans.Sheets;
 
 /// <summary>
 /// The grain-line profile under a plan: for each grain line the longest unsupported stretch of glued edge along it, at true size, with the
-/// two limits. It stands under the plan, so a peak lies on the grain line that causes it.
+/// two limits, and all such stretches together at a quarter of the size. It stands under the plan: a peak lies where the grain line that
+/// causes it leaves the body at the tail.
 /// </summary>
 internal static class ProfilePlot
 {
     private const string Part = "grain profile";
+    private const string SumPart = "grain profile sum";
+    private const double TotalScale = 0.25;
 
     /// <summary>Draws the profile with its top below a height; returns the height of its foot, mm.</summary>
     public static double Draw(SheetBoard board, ReviewedTop top, FaceView view, Box2 body, double topY)
@@ -30,14 +34,32 @@ internal static class ProfilePlot
             board.Write(Part, word, At(body.Max.X + 2, limit - 1.4), role: Role.Dimension);
         }
 
-        board.Write(Part, "longest unsupported glued edge on each grain line, mm (length alone)", At(body.Min.X, height + 2.5), role: Role.Dimension);
-        var points = top.Grain.Profile.Select(s => view.Map(new Point2(s.X, foot + s.LongestMm))).ToList();
-        foreach (var run in Runs(points, foot))
-        {
-            board.Draw(Part, Role.Finding, new Contour(run.Select(p => new Vertex(p)), isClosed: false));
-        }
+        board.Write(
+            Part,
+            "longest unsupported glued edge on each grain line, mm; thin: their sum, at 1/4",
+            At(body.Min.X, height + 2.5),
+            role: Role.Dimension);
+        Curve(board, SumPart, top, view, s => foot + (s.TotalMm * TotalScale), foot, Emphasis.Faint);
+        Curve(board, Part, top, view, s => foot + s.LongestMm, foot, Emphasis.Normal);
 
         return foot;
+    }
+
+    private static void Curve(SheetBoard board, string part, ReviewedTop top, FaceView view, Func<ProfileSample, double> height, double foot, Emphasis emphasis)
+    {
+        foreach (var run in Runs(top.Grain.Profile.Select(s => view.Map(new Point2(AtTail(s, top), height(s)))), foot))
+        {
+            board.Draw(part, Role.Finding, new Contour(run.Select(p => new Vertex(p)), isClosed: false), emphasis);
+        }
+    }
+
+    // Where the grain line of a sample passes the height of the tail.
+    private static double AtTail(ProfileSample sample, ReviewedTop top)
+    {
+        var grain = sample.Half == TopHalf.Left ? -top.Layout.SkewBass : top.Layout.SkewTreble;
+        var turn = new Placement(default, grain, false);
+        var (on, along) = (turn.Apply(new Point2(sample.X, 0)), turn.Apply(Vec2.UnitY));
+        return on.X + (along.X * ((top.Layout.Outline.Bounds.Min.Y - on.Y) / along.Y));
     }
 
     // The pieces of the curve that rise off the foot line, without points on top of each other.

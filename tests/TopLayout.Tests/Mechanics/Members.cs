@@ -36,18 +36,18 @@ internal static class Members
         $"brace {y}", MemberKind.Bar, Shapes.Bar(new Point2(-100, y), new Point2(100, y), 8), 15, "sitka_spruce", grain: 90, joinedWith: joinedWith);
 
     /// <summary>The worst side of one member among others, its load and its verdict.</summary>
-    public static (double Length, MemberLoad Load, RunVerdict Verdict) Judge(Member member, IEnumerable<Member> others, Contour? rim = null)
+    public static (double Length, MemberLoad Load, RunVerdict Verdict) Judge(Member member, IEnumerable<Member> others, Contour? rim = null, TopPlate? top = null)
     {
         IReadOnlyList<Member> members = [member, .. others];
         var pieces = GluedEdges.Of(members, Straight, rim, Calibration.Default).Where(p => p.Member == member.Name);
-        var load = MemberLoad.Of(member, Top, Straight, Season.Default.MoistureLossPercent, Calibration.Default);
+        var load = MemberLoad.Of(member, top ?? Top, Straight, Season.Default.MoistureLossPercent, Calibration.Default);
         var loads = new Dictionary<string, MemberLoad> { [member.Name] = load };
         var worst = GrainRuns.PerSide(pieces, Calibration.Default)
             .Select(run => (Run: run, Verdict: RunVerdict.Of(run, loads, Calibration.Default)))
             .OrderByDescending(v => v.Run.LengthMm)
             .FirstOrDefault();
         return worst.Run is null
-            ? (0, load, new RunVerdict(Lutherie.Findings.Severity.Pass, LengthClass.Stops, null, null, false, false))
+            ? (0, load, new RunVerdict(Lutherie.Findings.Severity.Pass, LengthClass.Stops, null, null, false))
             : (worst.Run.LengthMm, load, worst.Verdict);
     }
 }

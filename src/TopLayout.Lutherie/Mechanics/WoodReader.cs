@@ -39,18 +39,13 @@ public enum WoodProperty
     TensionAcross,
 }
 
-/// <summary>What the model would need to know and no source says.</summary>
-/// <param name="Wood">The wood's key.</param>
-/// <param name="Property">The property that is null.</param>
-public readonly record struct MissingDatum(string Wood, WoodProperty Property);
-
 /// <summary>Reads a wood's properties as plain numbers and keeps what it did not find; such a number is NaN and must not be used.</summary>
 internal sealed class WoodReader(Wood wood)
 {
-    private readonly List<MissingDatum> _missing = [];
+    private readonly List<WoodProperty> _missing = [];
 
     /// <summary>What was asked for and is not known, each once, in the order of asking.</summary>
-    public IReadOnlyList<MissingDatum> Missing => _missing;
+    public IReadOnlyList<WoodProperty> Missing => _missing;
 
     /// <summary>The movement across the rings (quarter) or along them (flat), per % moisture.</summary>
     public double Movement(bool radial) => radial
@@ -83,10 +78,9 @@ internal sealed class WoodReader(Wood wood)
 
     private double Need(WoodValue? value, WoodProperty property)
     {
-        var datum = new MissingDatum(wood.Key, property);
-        if (value is null && !_missing.Contains(datum))
+        if (value is null && !_missing.Contains(property))
         {
-            _missing.Add(datum);
+            _missing.Add(property);
         }
 
         return value?.Value ?? double.NaN;
