@@ -41,7 +41,7 @@ public sealed class Layout
     public required Hole Hole { get; init; }
 
     /// <summary>Inner face of the strip glued round inside the hole; null when there is none.</summary>
-    public required Contour? HoleLiner { get; init; }
+    public Contour? HoleLiner { get; init; }
 
     /// <summary>All that is glued to the top or cut into it, in building order.</summary>
     public required ImmutableArray<Member> Members { get; init; }
