@@ -1,6 +1,5 @@
 using TopLayout.Geometry;
 using TopLayout.Lutherie.Designs;
-using TopLayout.Lutherie.Findings;
 
 namespace TopLayout.Lutherie.Parts;
 
@@ -31,7 +30,7 @@ public static class Rosette
     /// <summary>All of them.</summary>
     public static IEnumerable<Parameter> All => [Margin, Width, Depth];
 
-    internal static void Build(Bench bench, Hole hole, Contour liningLine)
+    internal static void Build(Bench bench, Hole hole)
     {
         var design = bench.Design;
         if (!design.Has(Section))
@@ -41,27 +40,6 @@ public static class Rosette
 
         var inner = hole.Radius + design[Margin].Value;
         var outer = inner + design[Width].Value;
-        if (liningLine.DistanceTo(hole.Center) <= outer)
-        {
-            bench.Misfit(
-                Name,
-                $"the channel's outer radius of {Say.Mm(outer)} reaches the linings",
-                "narrow the channel or its margin, or make the hole smaller",
-                design[Width].Place,
-                design[Margin].Place,
-                design[Soundhole.Diameter].Place);
-        }
-
-        if (design[Depth].Value >= design[Plate.Thickness].Value)
-        {
-            bench.Misfit(
-                Name,
-                $"a channel {Say.Mm(design[Depth].Value)} deep goes through a top {Say.Mm(design[Plate.Thickness].Value)} thick",
-                "make the channel shallower: a floor of 1.2 mm is usual",
-                design[Depth].Place,
-                design[Plate.Thickness].Place);
-        }
-
         bench.Add(new Member
         {
             Name = Name,

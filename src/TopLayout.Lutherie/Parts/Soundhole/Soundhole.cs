@@ -44,16 +44,16 @@ public static class Soundhole
         return new Hole(new Point2(0, -center), radius);
     }
 
-    /// <summary>The hole; null, with the misfit said, when it does not lie inside the linings.</summary>
+    /// <summary>The hole; null, with the misfit said, when its centre does not lie inside the linings.</summary>
     internal static Hole? Build(Bench bench, Contour liningLine)
     {
         var hole = Read(bench.Design);
-        if (!liningLine.Contains(hole.Center) || liningLine.DistanceTo(hole.Center) <= hole.Radius)
+        if (!liningLine.Contains(hole.Center))
         {
             bench.Misfit(
                 "soundhole",
-                $"the hole, {Say.Mm(2 * hole.Radius)} across and centred {Say.Mm(-hole.Center.Y)} from the neck edge, does not lie inside the linings",
-                "make it smaller, or move it towards the middle of the body",
+                $"the hole, {Say.Mm(2 * hole.Radius)} across and centred {Say.Mm(-hole.Center.Y)} from the neck edge, has its centre outside the linings",
+                "move it towards the middle of the body",
                 bench.Design[Diameter].Place,
                 bench.Design.Find(FromNeckEdge)?.Place ?? bench.Design[Scale.Length].Place);
             return null;
