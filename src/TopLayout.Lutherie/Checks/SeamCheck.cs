@@ -10,11 +10,11 @@ public static class SeamCheck
     /// <summary>The longest open piece usual without a cleat, mm. Common practice, no source.</summary>
     public const double UsualMm = 90;
 
-    /// <summary>One finding: the longest open piece.</summary>
+    /// <summary>One finding: the longest open piece; none where the design tells of no bracing.</summary>
     public static IEnumerable<Finding> Of(Layout layout)
     {
         var ends = layout.InsideOfSides.Crossings(Line(layout.Outline.Bounds)).Select(c => c.Point.Y).ToList();
-        if (ends.Count < 2)
+        if (ends.Count < 2 || !layout.Members.Any(m => m.Face == TopFace.Inside && m.Kind is MemberKind.Bar or MemberKind.Plate))
         {
             yield break;
         }
