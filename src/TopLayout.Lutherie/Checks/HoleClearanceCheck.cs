@@ -12,7 +12,7 @@ public static class HoleClearanceCheck
 
     /// <summary>One finding per bar and plate within reach of the hole, nearest first; the two legs of an X once, what reinforces the hole not at all.</summary>
     public static IEnumerable<Finding> Of(Layout layout) => layout.Members
-        .Where(m => m.Face == TopFace.Inside && m.Kind is MemberKind.Bar or MemberKind.Plate)
+        .Where(m => m.Face == TopFace.Inside && m.Kind is MemberKind.Bar or MemberKind.Plate or MemberKind.Tongue)
         .Where(m => m.Name != XBrace.TrebleLeg && !HoleReinforcement.IsPartOf(m))
         .Select(m => (Member: m, Clearance: layout.Hole.ClearanceOf(m.Footprint)))
         .Where(m => m.Clearance < 2 * UsualMm)
@@ -32,7 +32,7 @@ public static class HoleClearanceCheck
             Measured = new Measurement(clearance, "mm", severity == Severity.Fail ? 0 : UsualMm),
             Place = isLeg ? XBrace.PositionPlace(layout.Design) : member.Places[0],
             OtherPlaces = [layout.Design[Soundhole.Diameter].Place],
-            Cure = severity == Severity.Pass ? null : isLeg ? LegCure(layout, clearance) : $"move the {member.Name} away from the hole, or make the hole smaller",
+            Cure = severity == Severity.Pass ? null : isLeg ? LegCure(layout, clearance) : $"move the {member.Name} {Say.Mm(Math.Ceiling((UsualMm - clearance) * 10) / 10)} away from the hole for {Say.Mm(UsualMm)}, or make the hole smaller",
         };
     }
 

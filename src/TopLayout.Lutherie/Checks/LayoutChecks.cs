@@ -9,7 +9,10 @@ public static class LayoutChecks
 {
     /// <summary>All of them, in the order they run.</summary>
     public static ImmutableArray<Func<Layout, IEnumerable<Finding>>> All { get; } =
-        [OverlapCheck.Of, HoleClearanceCheck.Of, ChannelFloorCheck.Of, BendRadiusCheck.Of, SaddlePlaceCheck.Of];
+    [
+        layout => layout.Faults, OverlapCheck.Of, RoomCheck.Of, HoleClearanceCheck.Of, ClearanceCheck.Of, SeamCheck.Of, ChannelFloorCheck.Of, BendRadiusCheck.Of,
+        SaddlePlaceCheck.Of,
+    ];
 
     /// <summary>The findings of all of them.</summary>
     public static IEnumerable<Finding> Of(Layout layout) => All.SelectMany(check => check(layout));

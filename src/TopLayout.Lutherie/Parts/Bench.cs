@@ -8,11 +8,15 @@ namespace TopLayout.Lutherie.Parts;
 internal sealed class Bench(Design design)
 {
     private readonly List<Finding> _findings = [];
+    private readonly List<Finding> _faults = [];
     private readonly List<Member> _members = [];
 
     public Design Design { get; } = design;
 
     public IReadOnlyList<Finding> Findings => _findings;
+
+    /// <summary>Failed checks of the building itself: what could not be drawn, or not as the design says.</summary>
+    public IReadOnlyList<Finding> Faults => _faults;
 
     public IReadOnlyList<Member> Members => _members;
 
@@ -25,6 +29,28 @@ internal sealed class Bench(Design design)
         _findings.Add(new Finding(Rules.PartsDoNotFit, Severity.Error, subject, sentence)
         {
             Cure = cure,
+            Place = places[0],
+            OtherPlaces = [.. places.Skip(1).Distinct().Where(p => p != places[0])],
+        });
+
+    /// <summary>Says that a part has no shape where the design puts it, so that the layout does without it; the first place is the one to change first.</summary>
+    public void LeaveOut(string subject, string sentence, string cure, params IReadOnlyList<SourcePlace> places) =>
+        Fault(Rules.PartLeftOut, Severity.Fail, subject, $"{sentence}; left out of the plan", cure, null, null, places);
+
+    /// <summary>Adds a finding that only the building knows; the first place is the one to change first.</summary>
+    public void Fault(
+        Rule rule,
+        Severity severity,
+        string subject,
+        string sentence,
+        string cure,
+        Measurement? measured,
+        (Point2 From, Point2 To)? where,
+        params IReadOnlyList<SourcePlace> places) => _faults.Add(new Finding(rule, severity, subject, sentence)
+        {
+            Cure = cure,
+            Measured = measured,
+            Where = where,
             Place = places[0],
             OtherPlaces = [.. places.Skip(1).Distinct().Where(p => p != places[0])],
         });

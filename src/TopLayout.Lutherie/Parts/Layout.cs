@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using TopLayout.Geometry;
 using TopLayout.Lutherie.Designs;
+using TopLayout.Lutherie.Findings;
 
 namespace TopLayout.Lutherie.Parts;
 
@@ -45,6 +46,9 @@ public sealed class Layout
 
     /// <summary>All that is glued to the top or cut into it, in building order.</summary>
     public required ImmutableArray<Member> Members { get; init; }
+
+    /// <summary>Findings that only the building could make: parts it left out, or drew otherwise than the design says.</summary>
+    public ImmutableArray<Finding> Faults { get; init; } = [];
 
     /// <summary>The member of that name; null when the design has none.</summary>
     public Member? Find(string name) => Members.FirstOrDefault(m => m.Name == name);

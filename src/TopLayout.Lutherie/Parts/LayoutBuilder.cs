@@ -33,18 +33,19 @@ public static class LayoutBuilder
         }
 
         Fretboard.Build(bench, outline);
-        Rosette.Build(bench, hole, lining);
-        XBrace.Build(bench, hole, inside);
+        var room = new BarRoom(hole, inside, lining);
+        Rosette.Build(bench, hole);
+        XBrace.Build(bench, room);
         Bridge.Build(bench, lining);
         BridgePlate.Build(bench, hole);
         Block.Neck.Build(bench, inside);
         Tongue.Build(bench, inside);
         Block.Tail.Build(bench, inside);
         Rim.BuildLinings(bench, inside, lining);
-        TransverseBrace.Build(bench, hole, inside);
-        FlatBrace.Build(bench, hole, inside);
-        ToneBars.Build(bench, hole, lining);
-        BuildFurtherBraces(bench, new BarRoom(hole, inside, lining));
+        TransverseBrace.Build(bench, room);
+        FlatBrace.Build(bench, room);
+        ToneBars.Build(bench, room);
+        BuildFurtherBraces(bench, room);
         return new Layout
         {
             Design = design,
@@ -59,6 +60,7 @@ public static class LayoutBuilder
             Hole = hole,
             HoleLiner = Soundhole.LinerOf(design, hole),
             Members = [.. bench.Members],
+            Faults = [.. bench.Faults],
         };
     }
 

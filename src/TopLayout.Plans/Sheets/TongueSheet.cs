@@ -53,9 +53,14 @@ internal static class TongueSheet
         else
         {
             var recipe = Tongue.Recipe(design);
+            length = recipe.Length;
             ladder.Add(face, $"{Of(2 * recipe.FaceHalf)} at block face, {Of(-face)} from neck edge");
-            ladder.Add(face - (length / 4), $"hollows of radius {Of(recipe.Fillet)}");
-            ladder.Add(face - (length / 2), $"flanks {LengthText.Of(recipe.Flank)} to the centre line");
+            if (recipe.HasFlank)
+            {
+                ladder.Add(face - (length / 4), $"hollows of radius {Of(recipe.Fillet)}");
+                ladder.Add(face - (length / 2), $"flanks {LengthText.Of(recipe.Flank)} to the centre line");
+            }
+
             ladder.Add(face - (3 * length / 4), $"tip of radius {Of(recipe.TipRadius)}");
             ladder.Add(face - length, $"{Of(length)} long, {stock}");
         }

@@ -1,3 +1,4 @@
+using TopLayout.Lutherie.Checks;
 using TopLayout.Lutherie.Designs;
 using TopLayout.Lutherie.Findings;
 using TopLayout.Lutherie.Parts;
@@ -26,9 +27,14 @@ internal static class Built
         var reading = DesignReader.Read(text, name + ".toml", Parameters.Table);
         Assert.Equal([], reading.Findings.Where(f => f.Severity == Severity.Error).Select(FindingText.Of));
         string KeyAt(SourcePlace place) => text.Split('\n')[place.Line - 1].Split('=', '#')[0].Trim();
-        var (layout, findings) = LayoutBuilder.Build(reading.Design!);
-        Assert.Null(layout);
-        return [.. findings.Select(f => (f.Sentence, f.Cure, string.Join(' ', f.OtherPlaces.Prepend(f.Place!.Value).Select(KeyAt))))];
+        return [.. Failed(reading.Design!).Select(f => (f.Sentence, f.Cure, string.Join(' ', f.OtherPlaces.Prepend(f.Place!.Value).Select(KeyAt))))];
+    }
+
+    /// <summary>What keeps a design from being built, or fails or warns when it is.</summary>
+    public static IReadOnlyList<Finding> Failed(Design design)
+    {
+        var (layout, findings) = LayoutBuilder.Build(design);
+        return layout is null ? findings : [.. LayoutChecks.Of(layout).Where(f => f.Severity >= Severity.Warning)];
     }
 
     /// <summary>The text with a piece of it replaced; the piece must stand there.</summary>

@@ -4,7 +4,10 @@ using TopLayout.Lutherie.Woods;
 namespace TopLayout.Lutherie.Parts;
 
 /// <summary>What every bar says of itself: wood, sawing, width and height. Usual sizes are common practice, no source.</summary>
-public sealed class BarStock
+/// <param name="Stock">Wood and sawing.</param>
+/// <param name="Width">Width.</param>
+/// <param name="Height">Height.</param>
+public sealed record BarStock(Stock Stock, Parameter<double> Width, Parameter<double> Height)
 {
     /// <summary>Quartersawn spruce of a usual section, mm.</summary>
     public BarStock(
@@ -13,20 +16,12 @@ public sealed class BarStock
         double width,
         (double Low, double High) usualHeight,
         double height)
+        : this(
+            new Stock(section, "sitka_spruce", Sawing.Quarter),
+            Parameter.Length(section, "width", "width", possible: (2, 30), usual: usualWidth, fallback: width),
+            Parameter.Length(section, "height", "height at the highest", possible: (2, 30), usual: usualHeight, fallback: height))
     {
-        Stock = new Stock(section, "sitka_spruce", Sawing.Quarter);
-        Width = Parameter.Length(section, "width", "width", possible: (2, 30), usual: usualWidth, fallback: width);
-        Height = Parameter.Length(section, "height", "height at the highest", possible: (2, 30), usual: usualHeight, fallback: height);
     }
-
-    /// <summary>Wood and sawing.</summary>
-    public Stock Stock { get; }
-
-    /// <summary>Width.</summary>
-    public Parameter<double> Width { get; }
-
-    /// <summary>Height.</summary>
-    public Parameter<double> Height { get; }
 
     /// <summary>All of them.</summary>
     public IEnumerable<Parameter> All => [.. Stock.All, Width, Height];

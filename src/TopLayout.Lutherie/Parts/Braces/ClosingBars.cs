@@ -56,7 +56,7 @@ public static class ClosingBars
             var stopShort = isFloating ? section[StopShort].Value : 0;
             if (room.LiningFrom(inner, along) is not { } rim || rim.DistanceTo(inner) <= stopShort + section[Stock.Width].Value)
             {
-                bench.Misfit(
+                bench.LeaveOut(
                     name,
                     $"the {name} finds no room between the centre line and the lining",
                     "move it towards the bridge, or bring its inner end nearer to the centre line",
@@ -72,7 +72,7 @@ public static class ClosingBars
                 Through = inner.MidpointTo(outer),
                 Along = along,
                 Start = BarEnd.Free(inner, along, "inner end"),
-                End = isFloating ? BarEnd.Free(outer, along, "outer end") : BarEnd.InLining(room, "outer end"),
+                End = isFloating ? BarEnd.Free(outer, along, "outer end") : BarEnd.InLining("outer end"),
                 Places = [section[BehindBridge].Place, section[Angle].Place, section[StopShort].Place],
             }.Add(bench, room, section, Stock);
         }

@@ -82,7 +82,7 @@ public static class Fan
         var tail = room.LiningFrom(head, along) is { } rim ? Tail(bench, head, along, rim, section[StopShort].Value) : null;
         if (tail is not var (at, end) || (at - head).Dot(along) <= section[Stock.Width].Value)
         {
-            bench.Misfit(
+            bench.LeaveOut(
                 name,
                 $"the {name} finds no room between its head, {Say.Mm(-head.Y)} from the neck edge, and the lining",
                 "move the heads towards the hole, set them closer, or lessen the spread",
@@ -95,7 +95,7 @@ public static class Fan
             Name = name,
             Through = head.MidpointTo(at),
             Along = along,
-            Start = new BarEnd(Batten.Square(head, Vec2.UnitY), "head", heads.Bar is null ? [] : [heads.Bar.Name]),
+            Start = BarEnd.Straight(head, Vec2.UnitX, "head", heads.Bar is null ? [] : [heads.Bar.Name]),
             End = end,
             NotchedOver = bench.Find(BridgePlate.Name) is null ? [] : [BridgePlate.Name],
             Places = places,
@@ -136,7 +136,7 @@ public static class Fan
         var behind = section.Find(HeadBehindBar)!.Value;
         if (LadderBars.NextBelowHole(bench, hole) is not { } bar)
         {
-            bench.Misfit(
+            bench.LeaveOut(
                 "fan",
                 "the heads of the fan stand behind a ladder bar below the hole, and there is none",
                 "add a [[ladder_bar]] with `below_hole`, or place the heads with `head_below_hole`",

@@ -50,7 +50,7 @@ public static class FingerBraces
         var section = design.In(Section);
         if (bench.Find(XBrace.BassLeg) is not { } bassLeg || bench.Find(XBrace.TrebleLeg) is not { } trebleLeg)
         {
-            bench.Misfit("finger braces", "finger braces hang on the legs of the X, and the design has no X", "add the section [x_brace], or leave [finger_braces] out", section.Place);
+            bench.LeaveOut("finger braces", "finger braces hang on the legs of the X, and the design has no X", "add the section [x_brace], or leave [finger_braces] out", section.Place);
             return;
         }
 
@@ -75,7 +75,7 @@ public static class FingerBraces
         var stopShort = isFloating ? section[StopShort].Value : 0;
         if (room.LiningFrom(head, along) is not { } rim || rim.DistanceTo(head) <= stopShort + design[XBrace.Width].Value + section[Stock.Width].Value)
         {
-            bench.Misfit(
+            bench.LeaveOut(
                 name,
                 $"the {name}, {Say.Mm(fromCrossing)} from the crossing, finds no room between the leg and the lining",
                 "move it along the leg towards the crossing, set the braces closer, or turn them",
@@ -92,7 +92,7 @@ public static class FingerBraces
             Through = head.MidpointTo(tail),
             Along = along,
             Start = BarEnd.Against(leg, "neck side", "head"),
-            End = isFloating ? BarEnd.Free(tail, along, "tail") : BarEnd.InLining(room, "tail"),
+            End = isFloating ? BarEnd.Free(tail, along, "tail") : BarEnd.InLining("tail"),
             Places = [section[First].Place, section[Angle].Place, section[StopShort].Place],
         }.Add(bench, room, section, Stock);
     }

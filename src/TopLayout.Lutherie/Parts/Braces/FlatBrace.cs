@@ -1,6 +1,5 @@
 using TopLayout.Geometry;
 using TopLayout.Lutherie.Designs;
-using TopLayout.Lutherie.Findings;
 using TopLayout.Lutherie.Woods;
 
 namespace TopLayout.Lutherie.Parts;
@@ -33,12 +32,12 @@ public static class FlatBrace
 
     /// <summary>Centre from the neck edge.</summary>
     public static readonly OptionalParameter<double> FromNeckEdge = Parameter.Length(
-        Section, "from_neck_edge", "from the neck edge to its centre line; midway between block and transverse brace when left out", possible: (10, 300)).Optional();
+        Section, "from_neck_edge", "from the neck edge to its centre line; midway between the block and the transverse brace, or the hole where there is none, when left out", possible: (10, 300)).Optional();
 
     /// <summary>All of them.</summary>
     public static IEnumerable<Parameter> All => [.. Stock.All, Length, Width, Thickness, FromNeckEdge];
 
-    internal static void Build(Bench bench, Hole hole, Contour insideOfSides)
+    internal static void Build(Bench bench, BarRoom room)
     {
         var design = bench.Design;
         if (!design.Has(Section))
@@ -47,47 +46,25 @@ public static class FlatBrace
         }
 
         var section = design.In(Section);
-        var blockFace = -Block.Neck.FaceY(design, insideOfSides);
-        var hasTransverse = design.Has(TransverseBrace.Section);
-        if (section.Find(FromNeckEdge) is null && !hasTransverse)
-        {
-            bench.Misfit(
-                Name,
-                "without an upper transverse brace nothing says where the flat brace lies",
-                "add `from_neck_edge` to the flat brace, or the section [transverse_brace]",
-                section.Place);
-            return;
-        }
-
-        var farLimit = hasTransverse
-            ? TransverseBrace.FromNeckEdge(design, hole) - (design[TransverseBrace.Width].Value / 2)
-            : hole.NearEdge;
-        var at = section.Find(FromNeckEdge)?.Value ?? ((blockFace + farLimit) / 2);
-        var room = 2 * Math.Min(at - blockFace, farLimit - at);
-        if (section[Width].Value > room + Tolerances.TouchMm)
-        {
-            bench.Misfit(
-                Name,
-                $"the flat brace is {Say.Mm(section[Width].Value)} wide and only {Say.Mm(Math.Max(0, room))} fit between the neck block's face and {(hasTransverse ? "the upper transverse brace" : "the hole")}",
-                "narrow the flat brace, shorten the neck block, or move the transverse brace towards the hole",
-                section[Width].Place,
-                design[Block.Neck.Length].Place);
-            return;
-        }
-
-        Contour End(int side) => Batten.Square(new Point2(side * section[Length].Value / 2, -at), Vec2.UnitX);
-        var footprint = Batten.Parallel(
-            new Point2(0, -at), Vec2.UnitX, section[Width].Value, "neck side", "tail side", new BattenEnd(End(-1), "bass end"), new BattenEnd(End(1), "treble end"));
-        bench.AddOrMisfit(footprint, Name, section[Length].Place, region => new Member
+        var (half, at) = (section[Length].Value / 2, CentreFromNeckEdge(design, room));
+        new Bar
         {
             Name = Name,
             Kind = MemberKind.Plate,
-            Face = TopFace.Inside,
-            Footprint = region,
-            ThicknessMm = section[Thickness].Value,
-            Material = Stock.Read(section),
-            Grain = Geometry.Angle.FromDegrees(90),
+            Through = new Point2(0, -at),
+            Along = Vec2.UnitX,
+            Start = BarEnd.Free(new Point2(-half, -at), Vec2.UnitX, "bass end"),
+            End = BarEnd.Free(new Point2(half, -at), Vec2.UnitX, "treble end"),
             Places = [section[Length].Place, section[Width].Place],
-        });
+        }.Add(bench, room, section, new BarStock(Stock, Width, Thickness));
+    }
+
+    // As said, or midway between the block's face and the next thing towards the hole.
+    private static double CentreFromNeckEdge(Design design, BarRoom room)
+    {
+        var next = design.Has(TransverseBrace.Section)
+            ? TransverseBrace.FromNeckEdge(design, room.Hole) - (design[TransverseBrace.Width].Value / 2)
+            : room.Hole.NearEdge;
+        return design.Find(FromNeckEdge)?.Value ?? ((next - Block.Neck.FaceY(design, room.InsideOfSides)) / 2);
     }
 }

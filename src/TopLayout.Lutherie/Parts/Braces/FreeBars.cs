@@ -61,7 +61,7 @@ public static class FreeBars
         var to = section.Find(ToNeckEdge) is { } end ? new Point2(section[ToAcross].Value, -end.Value) : (Point2?)null;
         if (to is { } second && second.DistanceTo(point) < section[Stock.Width].Value)
         {
-            bench.Misfit(
+            bench.LeaveOut(
                 name,
                 $"the two points of the {name} are {Say.Mm(second.DistanceTo(point))} apart, less than its width",
                 "set them further apart, or give one point and `angle`",
@@ -81,7 +81,7 @@ public static class FreeBars
         // By an angle a floating bar lies evenly about its point; by two points it runs from the one to the other.
         var along = to is { } t ? (t - point).Unit : Leaning(section.Find(Angle)!.Value.Value);
         var (from, until) = length is { } l ? (point - (along * (l.Value / 2)), point + (along * (l.Value / 2))) : (point, to ?? point);
-        BarEnd End(Point2 at, string label) => isFloating ? BarEnd.Free(at, along, label) : BarEnd.InLining(room, label);
+        BarEnd End(Point2 at, string label) => isFloating ? BarEnd.Free(at, along, label) : BarEnd.InLining(label);
         var (first, last) = Math.Abs(along.X) >= 0.5
             ? along.X < 0 ? ("treble end", "bass end") : ("bass end", "treble end")
             : along.Y < 0 ? ("neck end", "tail end") : ("tail end", "neck end");
@@ -101,7 +101,7 @@ public static class FreeBars
     private static void SayLength(Bench bench, DesignSection section, string name, SourcePlace? length)
     {
         var ends = section.Get(Ends).Place;
-        bench.Misfit(
+        bench.LeaveOut(
             name,
             length is null ? $"the {name} floats, and nothing says how long it is" : $"the {name} has a length, and its ends are said in another way besides",
             length is null

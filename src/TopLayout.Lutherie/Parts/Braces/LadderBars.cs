@@ -59,7 +59,7 @@ public static class LadderBars
         var half = section.Find(HalfLength);
         if (isFloating != half.HasValue)
         {
-            bench.Misfit(
+            bench.LeaveOut(
                 name,
                 isFloating ? $"the {name} floats, and nothing says how far it reaches" : $"the {name} is let into the linings, and has a half-length besides",
                 isFloating ? "add `half_length`, or let its ends into the linings with `ends = \"lining\"`" : "leave `half_length` out, or say `ends = \"floating\"`",
@@ -70,7 +70,7 @@ public static class LadderBars
 
         BarEnd End(int side, string label) => half is { } length
             ? BarEnd.Free(new Point2(side * length.Value, -at), Vec2.UnitX, label)
-            : BarEnd.InLining(room, label);
+            : BarEnd.InLining(label);
         new Bar
         {
             Name = name,

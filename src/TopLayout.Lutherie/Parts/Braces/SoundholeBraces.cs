@@ -77,7 +77,7 @@ public static class SoundholeBraces
         var (above, below) = (bench.Find(TransverseBrace.Name), bench.Find(legName) ?? LadderBars.NextBelowHole(bench, room.Hole));
         if (above is null || below is null)
         {
-            bench.Misfit(
+            bench.LeaveOut(
                 "soundhole braces",
                 $"soundhole braces butt against a brace above and one below the hole, and there is none {(above is null ? "above" : "below")}",
                 above is null

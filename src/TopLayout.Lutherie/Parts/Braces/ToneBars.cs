@@ -46,21 +46,21 @@ public static class ToneBars
     /// <summary>All of them.</summary>
     public static IEnumerable<Parameter> All => [.. Stock.All, BehindPlate, Angle, Head, StopShort, Width, Height];
 
-    internal static void Build(Bench bench, Hole hole, Contour liningLine)
+    internal static void Build(Bench bench, BarRoom room)
     {
         foreach (var section in bench.Design.Each(Section))
         {
-            Build(bench, section, hole, liningLine);
+            Build(bench, section, room);
         }
     }
 
-    private static void Build(Bench bench, DesignSection section, Hole hole, Contour liningLine)
+    private static void Build(Bench bench, DesignSection section, BarRoom room)
     {
         var design = bench.Design;
         var name = $"tone bar {Say.Count(section.Number)}";
         if (!design.Has(XBrace.Section) || !design.Has(BridgePlate.Section))
         {
-            bench.Misfit(
+            bench.LeaveOut(
                 name, "a tone bar hangs on a leg of the X, behind the bridge plate", "add the sections [x_brace] and [bridge_plate], or leave the tone bar out", section.Place);
             return;
         }
@@ -68,37 +68,24 @@ public static class ToneBars
         var side = section.Get(Head).Value;
         var (legName, angle) = (side > 0 ? XBrace.TrebleLeg : XBrace.BassLeg, section[Angle].Value);
         var headY = BridgePlate.RearFromNeckEdge(design) + section[BehindPlate].Value;
-        var head = new Point2(side * XBrace.OffsetAt(design, hole, headY), -headY);
+        var head = new Point2(side * XBrace.OffsetAt(design, room.Hole, headY), -headY);
         var along = new Vec2(-side * Trig.Sin(angle), -Trig.Cos(angle));
-        var rim = liningLine.Crossings(new Segment(head, head + (along * 2000)));
-        if (bench.Find(legName) is not { } leg || !liningLine.Contains(head) || rim.Count == 0 || rim[0].Point.DistanceTo(head) <= section[StopShort].Value + section[Width].Value)
+        if (bench.Find(legName) is not { } leg || room.LiningFrom(head, along) is not { } rim || rim.DistanceTo(head) <= section[StopShort].Value + section[Width].Value)
         {
-            bench.Misfit(
+            bench.LeaveOut(
                 name, $"the {name} finds no room between the leg and the lining", "move its head towards the bridge plate, or turn it", section[BehindPlate].Place, section[Angle].Place);
             return;
         }
 
-        var tail = rim[0].Point - (along * section[StopShort].Value);
-        var legSide = leg.Footprint.Outer.Segments.First(s => s.Label == "tail side");
-        var footprint = Batten.Parallel(
-            head.MidpointTo(tail),
-            along,
-            section[Width].Value,
-            side > 0 ? "tail side" : "neck side",
-            side > 0 ? "neck side" : "tail side",
-            new BattenEnd(new Contour([new Vertex(legSide.Start), new Vertex(legSide.End)], isClosed: false), "head"),
-            new BattenEnd(Batten.Square(tail, along), "tail"));
-        bench.AddOrMisfit(footprint, name, section[BehindPlate].Place, region => new Member
+        var tail = rim - (along * section[StopShort].Value);
+        new Bar
         {
             Name = name,
-            Kind = MemberKind.Bar,
-            Face = TopFace.Inside,
-            Footprint = region,
-            ThicknessMm = section[Height].Value,
-            Material = Stock.Read(section),
-            Grain = GrainOf.Direction(along),
-            JoinedWith = [legName],
+            Through = head.MidpointTo(tail),
+            Along = along,
+            Start = BarEnd.Against(leg, "tail side", "head"),
+            End = BarEnd.Free(tail, along, "tail"),
             Places = [section[Angle].Place, section[BehindPlate].Place, section[StopShort].Place],
-        });
+        }.Add(bench, room, section, new BarStock(Stock, Width, Height));
     }
 }

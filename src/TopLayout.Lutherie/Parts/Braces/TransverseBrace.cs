@@ -40,7 +40,7 @@ public static class TransverseBrace
     /// <summary>Neck edge to the brace's centre line, mm.</summary>
     public static double FromNeckEdge(Design design, Hole hole) => hole.NearEdge - design[AboveHole].Value;
 
-    internal static void Build(Bench bench, Hole hole, Contour insideOfSides)
+    internal static void Build(Bench bench, BarRoom room)
     {
         var design = bench.Design;
         if (!design.Has(Section))
@@ -49,25 +49,14 @@ public static class TransverseBrace
         }
 
         var section = design.In(Section);
-        var footprint = Batten.Parallel(
-            new Point2(0, -FromNeckEdge(design, hole)),
-            Vec2.UnitX,
-            section[Width].Value,
-            "neck side",
-            "tail side",
-            new BattenEnd(insideOfSides, "bass end"),
-            new BattenEnd(insideOfSides, "treble end"));
-        bench.AddOrMisfit(footprint, Name, section[AboveHole].Place, region => new Member
+        new Bar
         {
             Name = Name,
-            Kind = MemberKind.Bar,
-            Face = TopFace.Inside,
-            Footprint = region,
-            ThicknessMm = section[Height].Value,
-            Material = Stock.Read(section),
-            Grain = Geometry.Angle.FromDegrees(90),
-            JoinedWith = ["bass lining", "treble lining"],
+            Through = new Point2(0, -FromNeckEdge(design, room.Hole)),
+            Along = Vec2.UnitX,
+            Start = BarEnd.InLining("bass end"),
+            End = BarEnd.InLining("treble end"),
             Places = [section[AboveHole].Place, section[Width].Place],
-        });
+        }.Add(bench, room, section, new BarStock(Stock, Width, Height));
     }
 }

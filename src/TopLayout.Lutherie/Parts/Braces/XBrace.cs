@@ -72,7 +72,7 @@ public static class XBrace
     public static double OffsetAt(Design design, Hole hole, double fromNeckEdge) =>
         (fromNeckEdge + Crossing(design, hole).Y) * Trig.Tan(design[Angle].Value / 2);
 
-    internal static void Build(Bench bench, Hole hole, Contour insideOfSides)
+    internal static void Build(Bench bench, BarRoom room)
     {
         var design = bench.Design;
         if (!design.Has(Section))
@@ -81,57 +81,18 @@ public static class XBrace
         }
 
         var section = design.In(Section);
-        if (IsCrossingInHole(bench, hole))
-        {
-            return;
-        }
-
         foreach (var (side, name, other) in (ReadOnlySpan<(int, string, string)>)[(-1, BassLeg, TrebleLeg), (1, TrebleLeg, BassLeg)])
         {
-            // Looking from the upper to the lower end, the bass leg has the neck on its right, the treble leg on its left.
-            var (left, right) = side < 0 ? ("tail side", "neck side") : ("neck side", "tail side");
-            var direction = Direction(design, side);
-            var footprint = Batten.Parallel(
-                Crossing(design, hole),
-                direction,
-                section[Width].Value,
-                left,
-                right,
-                new BattenEnd(insideOfSides, "upper end"),
-                new BattenEnd(insideOfSides, "lower end"));
-            bench.AddOrMisfit(footprint, name, PositionPlace(design), region => new Member
+            new Bar
             {
                 Name = name,
-                Kind = MemberKind.Bar,
-                Face = TopFace.Inside,
-                Footprint = region,
-                ThicknessMm = section[Height].Value,
-                Material = Stock.Read(section),
-                Grain = GrainOf.Direction(direction),
-                JoinedWith = [other, "bass lining", "treble lining"],
+                Through = Crossing(design, room.Hole),
+                Along = Direction(design, side),
+                Start = BarEnd.InLining("upper end"),
+                End = BarEnd.InLining("lower end"),
+                NotchedOver = [other],
                 Places = [section[Angle].Place, PositionPlace(design), section[Width].Place],
-            });
+            }.Add(bench, room, section, new BarStock(Stock, Width, Height));
         }
-    }
-
-    private static bool IsCrossingInHole(Bench bench, Hole hole)
-    {
-        var design = bench.Design;
-        var below = -Crossing(design, hole).Y - hole.FarEdge;
-        if (below > 0)
-        {
-            return false;
-        }
-
-        // t = (f − far edge)·tan(a/2) puts the crossing on the hole's edge.
-        var most = (Bridge.FrontFromNeckEdge(design) - hole.FarEdge) * Trig.Tan(design[Angle].Value / 2);
-        bench.Misfit(
-            "X legs",
-            $"legs {Say.Mm(design.Find(AtBridgeFront)!.Value.Value)} from the centre line at the bridge's front edge cross {Say.Mm(-below)} inside the hole's edge",
-            $"set `at_bridge_front` below {Say.Mm(Math.Floor(most * 10) / 10)}, or open the X's angle",
-            PositionPlace(design),
-            design[Angle].Place,
-            design[Soundhole.Diameter].Place);
-        return true;
     }
 }

@@ -41,7 +41,7 @@ public static class BridgePlate
 
     /// <summary>Length across the top.</summary>
     public static readonly OptionalParameter<double> Length = Parameter.Length(
-        Section, "length", "length across the top, in a design without an X", possible: (20, 350), usual: (75, 200)).Optional();
+        Section, "length", "length across the top; from leg to leg of the X when left out", possible: (20, 350), usual: (75, 200)).Optional();
 
     /// <summary>All of them.</summary>
     public static IEnumerable<Parameter> All => [.. Stock.All, Ahead, Behind, FitGap, Thickness, Length];
@@ -85,25 +85,24 @@ public static class BridgePlate
         });
     }
 
-    // Half the width at the front and the rear edge, from the legs of the X or from the length; null, with the misfit said.
+    // Half the width at the front and the rear edge, from the legs of the X or from the length; null, with the reason said.
     private static (double Front, double Rear)? HalfWidths(Bench bench, DesignSection section, Hole hole, double front, double rear)
     {
         var design = bench.Design;
-        var (length, hasX) = (section.Find(Length), design.Has(XBrace.Section));
-        if (length.HasValue == hasX)
+        var length = section.Find(Length);
+        if (length is null && !design.Has(XBrace.Section))
         {
-            bench.Misfit(
+            bench.LeaveOut(
                 Name,
-                hasX ? "the legs of the X say how wide the bridge plate is, and it has a length besides" : "nothing says how wide the bridge plate is: the design has no X, and the plate no length",
-                hasX ? "leave `length` out, or leave the X out" : "add `length` to the bridge plate, or the section [x_brace]",
-                length?.Place ?? section.Place,
-                hasX ? design.PlaceOf(XBrace.Section) : section.Place);
+                "nothing says how wide the bridge plate is: the design has no X, and the plate no length",
+                "add `length` to the bridge plate, or the section [x_brace]",
+                section.Place);
             return null;
         }
 
         if (rear - front < LeastMm)
         {
-            bench.Misfit(
+            bench.LeaveOut(
                 Name,
                 $"the bridge plate is {Say.Mm(Math.Max(0, rear - front))} from its front to its rear edge",
                 "let it reach further ahead of the bridge, or behind it",
@@ -122,7 +121,7 @@ public static class BridgePlate
         double Half(double y) => XBrace.OffsetAt(design, hole, y) - shoulder;
         if (Half(front) < LeastMm)
         {
-            bench.Misfit(
+            bench.LeaveOut(
                 Name,
                 $"at its front edge, {Say.Mm(front)} from the neck edge, the legs of the X leave {Say.Mm(Math.Max(0, 2 * Half(front)))} for the bridge plate",
                 "cross the X nearer to the hole, open its angle, or let the plate reach less far ahead of the bridge",

@@ -80,11 +80,12 @@ public sealed class Block
     /// <summary>Name of the edge across the body that faces the sound chamber.</summary>
     public const string FaceEdge = "face";
 
-    /// <summary>The line of the block's face, y in layout coordinates, mm.</summary>
+    /// <summary>The line of the block's face, y in layout coordinates, mm: from where the centre line meets the inside of the sides.</summary>
     public double FaceY(Design design, Contour insideOfSides)
     {
-        var end = _towardsTail < 0 ? insideOfSides.Bounds.Max.Y : insideOfSides.Bounds.Min.Y;
-        return end + (_towardsTail * design[Length].Value);
+        var ends = insideOfSides.Crossings(Strip.Line(default, Vec2.UnitY, ""));
+        var (tail, neck) = ends.Count > 0 ? (ends[0].Point.Y, ends[^1].Point.Y) : (insideOfSides.Bounds.Min.Y, insideOfSides.Bounds.Max.Y);
+        return (_towardsTail < 0 ? neck : tail) + (_towardsTail * design[Length].Value);
     }
 
     internal void Build(Bench bench, Contour insideOfSides)
@@ -94,21 +95,22 @@ public sealed class Block
         var face = new Point2(0, FaceY(design, insideOfSides));
         var toFace = Vec2.UnitY * _towardsTail;
         var (left, right) = _towardsTail < 0 ? ("treble side", "bass side") : ("bass side", "treble side");
-        var footprint = Batten.Parallel(
-            face - toFace,
-            toFace,
-            section[Width].Value,
-            left,
-            right,
-            new BattenEnd(insideOfSides, "rim"),
-            new BattenEnd(Batten.Square(face, toFace), FaceEdge));
+        var strip = Strip.About(face, toFace, section[Width].Value, left, right);
+        var whole = strip.Between(null, Strip.Line(face, Vec2.UnitX, FaceEdge))!;
+        var inside = Region.Inside(insideOfSides.Labelled(Strip.RimEdge));
+        if (strip.Within(whole, inside, face - (toFace * Tolerances.ShortestMm), _ => "rim") is not { } footprint)
+        {
+            bench.LeaveOut(Name, $"the {Name} has no place inside the sides", "narrow or shorten it", section[Width].Place, section[Length].Place);
+            return;
+        }
+
         var (lie, grain) = Stock.Lying(section.Get(Grain).Value);
-        bench.AddOrMisfit(footprint, Name, section[Width].Place, region => new Member
+        bench.Add(new Member
         {
             Name = Name,
             Kind = MemberKind.Block,
             Face = TopFace.Inside,
-            Footprint = region,
+            Footprint = footprint,
             ThicknessMm = section[Depth].Value,
             Material = Stock.Read(section, lie),
             Grain = grain,

@@ -54,7 +54,7 @@ public static class Fretboard
         var end = EndFromNeckEdge(design);
         if (end <= Tolerances.ShortestMm)
         {
-            bench.Misfit(
+            bench.LeaveOut(
                 Name,
                 "the last fret lies on the neck, so no board lies on the top",
                 "raise `last_fret` above `join_fret`",
@@ -65,17 +65,21 @@ public static class Fretboard
 
         Point2 At(double side, double y) => new(side * HalfWidthAt(design, y), -y);
         Segment Side(double side, string label) => new(At(side, -end), At(side, 2 * end), 0, label);
-        var footprint = Batten.Between(
-            Side(1, "treble edge"),
-            Side(-1, "bass edge"),
-            new BattenEnd(outline, "neck edge"),
-            new BattenEnd(Batten.Square(new Point2(0, -end), Vec2.UnitY), "end"));
-        bench.AddOrMisfit(footprint, Name, design[Scale.LastFret].Place, region => new Member
+        var strip = new Strip(Side(1, "treble edge"), Side(-1, "bass edge"));
+        var whole = strip.Between(null, Strip.Line(new Point2(0, -end), Vec2.UnitX, "end"))!;
+        var top = Region.Inside(outline.Labelled(Strip.RimEdge));
+        if (strip.Within(whole, top, new Point2(0, -end / 2), _ => "neck edge") is not { } footprint)
+        {
+            bench.LeaveOut(Name, "the fretboard ends where there is no top", "check the scale length and the frets against the body", design[Scale.LastFret].Place, design[Scale.Length].Place);
+            return;
+        }
+
+        bench.Add(new Member
         {
             Name = Name,
             Kind = MemberKind.Fretboard,
             Face = TopFace.Outside,
-            Footprint = region,
+            Footprint = footprint,
             ThicknessMm = design[Thickness].Value,
             Material = Stock.Read(design.In(Section)),
             Grain = Angle.Zero,

@@ -65,8 +65,11 @@ public static class Tongue
     public static IEnumerable<Parameter> All => [Shape, RootWidth, Length, EdgeAngle, RootHollow, Thickness, Wood, Grain, Sawing];
 
     /// <summary>The tapered outline as read.</summary>
-    public static TongueRecipe Recipe(Design design) => new(
+    public static TongueRecipe Said(Design design) => new(
         design[RootWidth].Value / 2, design[Length].Value, design[EdgeAngle].Value, design[RootHollow].Value);
+
+    /// <summary>The tapered outline as drawn: as read, or the nearest that has a shape.</summary>
+    public static TongueRecipe Recipe(Design design) => Said(design).Nearest();
 
     internal static void Build(Bench bench, Contour insideOfSides)
     {
@@ -79,33 +82,40 @@ public static class Tongue
         var face = Block.Neck.FaceY(design, insideOfSides);
         var isTapered = design.Get(Shape).Value == TongueShape.Tapered;
         var recipe = Recipe(design);
-        var rootHalf = isTapered ? recipe.FaceHalf : recipe.RootHalf;
-        if (rootHalf > (design[Block.Neck.Width].Value / 2) + Tolerances.TouchMm)
+        if (isTapered)
         {
-            bench.Misfit(
-                Name,
-                $"at its root the tongue is {Say.Mm(2 * rootHalf)} wide, hollows included, and the neck block's face only {Say.Mm(design[Block.Neck.Width].Value)}",
-                "narrow `root_width` of the tongue, or widen the neck block",
-                design[RootWidth].Place,
-                design[Block.Neck.Width].Place);
+            SayHowDrawn(bench, Said(design), recipe);
         }
 
-        if (isTapered && !recipe.HasFlank)
+        bench.Add(Member(design, isTapered ? recipe.Build(face) : TongueRecipe.Straight(recipe.RootHalf, design[Length].Value, face), isTapered));
+    }
+
+    // Too long, the flanks meet before the tip; too short, the tip runs into the hollows, and what is left is only blunter.
+    private static void SayHowDrawn(Bench bench, TongueRecipe said, TongueRecipe drawn)
+    {
+        if (drawn == said)
         {
-            bench.Misfit(
-                Name,
-                $"a tongue {Say.Mm(2 * recipe.RootHalf)} wide and {Say.Mm(recipe.Length)} long leaves no flank at {Say.Degrees(recipe.Flank)}",
-                CureOf(recipe),
-                design[EdgeAngle].Place,
-                design[RootWidth].Place,
-                design[Length].Place);
             return;
         }
 
-        bench.Add(Member(design, isTapered ? recipe.Build(face) : TongueRecipe.Straight(recipe.RootHalf, recipe.Length, face), isTapered));
+        var design = bench.Design;
+        var isShorter = drawn.Length < said.Length;
+        var instead = isShorter ? $"drawn {Say.Mm(drawn.Length)} long"
+            : drawn.Fillet > 0 ? $"drawn with hollows of {Say.Mm(drawn.Fillet)}"
+            : drawn.IsRound ? "drawn round, without hollows" : "drawn without hollows";
+        bench.Fault(
+            Rules.DrawnOtherwise,
+            isShorter ? Severity.Fail : Severity.Warning,
+            Name,
+            $"a tongue {Say.Mm(2 * said.RootHalf)} wide and {Say.Mm(said.Length)} long leaves no flank at {Say.Degrees(said.Flank)}; it is {instead}",
+            CureOf(said),
+            isShorter ? new Measurement(drawn.Length, "mm", said.Length) : new Measurement(drawn.Fillet, "mm", said.Fillet),
+            null,
+            design.PlaceOf(EdgeAngle),
+            design.PlaceOf(RootWidth),
+            design.PlaceOf(Length));
     }
 
-    // Too long, the flanks meet before the tip; too short, the tip runs into the hollows.
     private static string CureOf(TongueRecipe recipe)
     {
         if (recipe.Length < recipe.LeastLength)

@@ -28,14 +28,28 @@ public sealed record TongueRecipe(double RootHalf, double Length, Angle Flank, d
     /// <summary>Name of the hollows at the root.</summary>
     public const string Hollow = "root hollow";
 
-    /// <summary>Radius of the round tip, ρ, mm; the tongue exists only when it is positive.</summary>
-    public double TipRadius => ((RootHalf * Trig.Cos(Flank)) - (Length * Trig.Sin(Flank))) / (1 - Trig.Sin(Flank));
+    // A tip sharper than this is no tip, mm.
+    private const double LeastTipMm = 2;
+
+    // By so much less than what just fits is a hollow drawn, mm, so that a piece of flank is left.
+    private const double HollowSpareMm = 0.5;
+
+    /// <summary>Radius of the round tip, ρ, mm; the tongue exists only when it is positive. A round one is an arc of (b² + L²)/2L, from its chord and rise.</summary>
+    public double TipRadius => IsRound
+        ? ((RootHalf * RootHalf) + (Length * Length)) / (2 * Length)
+        : ((RootHalf * Trig.Cos(Flank)) - (Length * Trig.Sin(Flank))) / (1 - Trig.Sin(Flank));
+
+    /// <summary>
+    /// True when it is one arc from side to side of its root: without a hollow, and so short for its width that the arc leaves the block at
+    /// more than the flank's angle. That is so when L(1 + sin θ) ≤ b cos θ, as an arc of rise L over b leaves at 90° − 2·atan(L/b).
+    /// </summary>
+    public bool IsRound => Fillet == 0 && Length * (1 + Trig.Sin(Flank)) <= RootHalf * Trig.Cos(Flank);
 
     /// <summary>Half-width at the block's face, fillets counted, mm.</summary>
     public double FaceHalf => RootHalf + (Fillet * (1 - Trig.Sin(Flank)) / Trig.Cos(Flank));
 
     /// <summary>True when a straight piece of flank is left between fillet and tip.</summary>
-    public bool HasFlank => TipRadius > Tolerances.ShortestMm && Length >= LeastLength;
+    public bool HasFlank => !IsRound && TipRadius > Tolerances.ShortestMm && Length >= LeastLength;
 
     /// <summary>The length at which fillet and tip meet and no flank is left: (b cos θ + f (1 − sin θ))/(1 + sin θ), f the fillet, mm.</summary>
     public double LeastLength => ((RootHalf * Trig.Cos(Flank)) + (Fillet * (1 - Trig.Sin(Flank)))) / (1 + Trig.Sin(Flank));
@@ -47,8 +61,47 @@ public sealed record TongueRecipe(double RootHalf, double Length, Angle Flank, d
         return Trig.Acos(tipRadius / new Vec2(RootHalf, reach).Length) - Trig.Atan2(reach, RootHalf);
     }
 
-    /// <summary>The footprint, with the block's face at y = <paramref name="faceY"/> and the tip towards −y. Needs <see cref="HasFlank"/>.</summary>
-    public Region Build(double faceY)
+    /// <summary>
+    /// The nearest tongue that can be drawn, with the same flank angle or more: itself when it can; too long for its width, a shorter one; too
+    /// short for its hollows, one with smaller hollows, and where not even that leaves a flank, a round one without.
+    /// </summary>
+    public TongueRecipe Nearest()
+    {
+        if (HasFlank || IsRound)
+        {
+            return this;
+        }
+
+        var (sin, cos) = (Trig.Sin(Flank), Trig.Cos(Flank));
+
+        // The largest tip, at the least length: (b cos θ − f sin θ (1 − sin θ))/cos² θ.
+        var recipe = this;
+        if ((RootHalf * cos) - (Fillet * sin * (1 - sin)) <= 2 * Tolerances.ShortestMm)
+        {
+            recipe = this with { Fillet = RootHalf * cos / (2 * sin * (1 - sin)) };
+        }
+
+        if (recipe.TipRadius <= Tolerances.ShortestMm)
+        {
+            var tip = Math.Min(LeastTipMm, ((RootHalf * cos) - (recipe.Fillet * sin * (1 - sin))) / (2 * cos * cos));
+            return recipe with { Length = ((RootHalf * cos) - (tip * (1 - sin))) / sin };
+        }
+
+        var fits = ((recipe.Length * (1 + sin)) - (RootHalf * cos)) / (1 - sin);
+        return recipe.HasFlank ? recipe : recipe with { Fillet = Math.Max(0, Math.Floor((fits - HollowSpareMm) * 10) / 10) };
+    }
+
+    /// <summary>The footprint, with the block's face at y = <paramref name="faceY"/> and the tip towards −y. Needs <see cref="HasFlank"/> or <see cref="IsRound"/>.</summary>
+    public Region Build(double faceY) => IsRound ? Round(faceY) : WithFlanks(faceY);
+
+    private Region Round(double faceY)
+    {
+        Point2 treble = new(RootHalf, faceY), bass = new(-RootHalf, faceY);
+        var tip = Segment.Around(new Point2(0, faceY - Length + TipRadius), treble, bass, counterClockwise: false, Tip);
+        return Region.Inside(Contour.Chain([tip, new Segment(bass, treble, 0, Root)], isClosed: true));
+    }
+
+    private Region WithFlanks(double faceY)
     {
         var (sin, cos) = (Trig.Sin(Flank), Trig.Cos(Flank));
         var face = new Point2(FaceHalf, faceY);

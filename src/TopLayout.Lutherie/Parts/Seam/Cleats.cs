@@ -78,7 +78,7 @@ public static class Cleats
         var places = Places(bench, section, room, from, to).ToList();
         if (places.Count == 0)
         {
-            bench.Misfit(
+            bench.LeaveOut(
                 "cleats",
                 $"no cleat {Say.Mm(section[Along].Value)} along the joint fits on the centre line from {Say.Mm(from)} to {Say.Mm(to)} from the neck edge",
                 "make the cleats or their `gap` smaller, lengthen the row with `row_from` and `row_to`, or leave [cleats] out where a bar lies on the joint",

@@ -1,6 +1,5 @@
 using TopLayout.Geometry;
 using TopLayout.Lutherie.Designs;
-using TopLayout.Lutherie.Findings;
 using TopLayout.Lutherie.Woods;
 
 namespace TopLayout.Lutherie.Parts;
@@ -20,9 +19,6 @@ public static class HoleReinforcement
 {
     /// <summary>The ring's name, and how the names of strips begin.</summary>
     public const string Name = "hole reinforcement";
-
-    // A ring narrower than this is not worth cutting, mm.
-    private const double LeastRingMm = 3;
 
     /// <summary>The section.</summary>
     public static readonly Section Section = Section.Optional("hole_reinforcement", "a thin ring or strips round the hole, inside");
@@ -90,24 +86,6 @@ public static class HoleReinforcement
     private static void BuildRing(Bench bench, DesignSection section, Hole hole)
     {
         var (inset, width) = (section[Inset].Value, section[Width].Value);
-
-        // Of parts equally near, such as the legs of an X, the first: rounding must not choose.
-        var near = bench.Members.Where(m => m.Face == TopFace.Inside).Select(m => (Member: m, Distance: hole.ClearanceOf(m.Footprint))).ToList();
-        var least = near.Select(m => m.Distance).DefaultIfEmpty(double.PositiveInfinity).Min();
-        var (nearest, reach) = near.FirstOrDefault(m => m.Distance <= least + Tolerances.TouchMm);
-        if (nearest is not null && inset + width > reach + Tolerances.TouchMm)
-        {
-            var most = Math.Floor((reach - inset) * 10) / 10;
-            bench.Misfit(
-                Name,
-                $"the ring ends {Say.Mm(inset + width)} outside the hole's edge, and the {nearest.Name} lies {Say.Mm(reach)} from it",
-                (most >= LeastRingMm ? $"make the ring {Say.Mm(most)} wide or narrower" : "take strips (`style = \"strips\"`)") + $", or move the {nearest.Name} away from the hole",
-                section[Width].Place,
-                section[Inset].Place,
-                nearest.Places[0]);
-            return;
-        }
-
         var ring = Region.Between(hole.LineOutside(inset + width, "outer edge"), hole.LineOutside(inset, "hole side"));
         Add(bench, section, Name, ring, Stock.Lying(section.Get(Grain).Value).Grain);
     }

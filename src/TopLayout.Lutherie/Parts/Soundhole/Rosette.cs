@@ -1,6 +1,5 @@
 using TopLayout.Geometry;
 using TopLayout.Lutherie.Designs;
-using TopLayout.Lutherie.Findings;
 
 namespace TopLayout.Lutherie.Parts;
 
@@ -31,7 +30,7 @@ public static class Rosette
     /// <summary>All of them.</summary>
     public static IEnumerable<Parameter> All => [Margin, Width, Depth];
 
-    internal static void Build(Bench bench, Hole hole, Contour liningLine)
+    internal static void Build(Bench bench, Hole hole)
     {
         var design = bench.Design;
         if (!design.Has(Section))
@@ -40,28 +39,6 @@ public static class Rosette
         }
 
         var (margin, width) = (design[Margin].Value, design[Width].Value);
-        var reach = Distances.Between(liningLine, hole.Edge);
-        if (reach <= margin + width)
-        {
-            bench.Misfit(
-                Name,
-                $"the channel ends {Say.Mm(margin + width)} outside the hole's edge, and the lining lies {Say.Mm(reach)} from it",
-                "narrow the channel or its margin, or make the hole smaller",
-                design[Width].Place,
-                design[Margin].Place,
-                design[Soundhole.Diameter].Place);
-        }
-
-        if (design[Depth].Value >= design[Plate.Thickness].Value)
-        {
-            bench.Misfit(
-                Name,
-                $"a channel {Say.Mm(design[Depth].Value)} deep goes through a top {Say.Mm(design[Plate.Thickness].Value)} thick",
-                "make the channel shallower: a floor of 1.2 mm is usual",
-                design[Depth].Place,
-                design[Plate.Thickness].Place);
-        }
-
         bench.Add(new Member
         {
             Name = Name,

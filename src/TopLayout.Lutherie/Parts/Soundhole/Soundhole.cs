@@ -97,7 +97,7 @@ public static class Soundhole
         };
     }
 
-    /// <summary>The hole; null, with the misfit said, when its shape cannot be drawn or it does not lie inside the linings.</summary>
+    /// <summary>The hole; null, with the misfit said, when its shape cannot be drawn or its centre does not lie inside the linings.</summary>
     internal static Hole? Build(Bench bench, Contour liningLine)
     {
         var design = bench.Design;
@@ -118,12 +118,12 @@ public static class Soundhole
             return null;
         }
 
-        if (!liningLine.Contains(hole.Center) || Distances.Between(liningLine, hole.Edge) <= 0)
+        if (!liningLine.Contains(hole.Center))
         {
             bench.Misfit(
                 "soundhole",
-                $"the hole, {Size(design)} and centred {Say.Mm(-hole.Center.Y)} from the neck edge, does not lie inside the linings",
-                "make it smaller, or move it towards the middle of the body",
+                $"the hole, {Size(design)} and centred {Say.Mm(-hole.Center.Y)} from the neck edge, has its centre outside the linings",
+                "move it towards the middle of the body",
                 design[Diameter].Place,
                 design.Find(FromNeckEdge)?.Place ?? design[Scale.Length].Place);
             return null;

@@ -8,18 +8,18 @@ public class BraceMisfitTests
         {
             "classical", t => t.Replaced("below_hole = 24", "below_hole = 2"),
             "the ladder bar 1 reaches 1 mm over the hole's edge",
-            "move it 1 mm or more away from the hole, or make the hole smaller",
+            "move the ladder bar 1 7 mm away from the hole for 6 mm, or make the hole smaller",
             "below_hole diameter"
         },
         {
             "classical", t => t.With("[[ladder_bar]]\nbelow_hole = 60\nends = \"floating\""),
-            "the ladder bar 2 floats, and nothing says how far it reaches",
+            "the ladder bar 2 floats, and nothing says how far it reaches; left out of the plan",
             "add `half_length`, or let its ends into the linings with `ends = \"lining\"`",
             "ends"
         },
         {
             "classical", t => t.With("[[ladder_bar]]\nbelow_hole = 60\nhalf_length = 80"),
-            "the ladder bar 2 is let into the linings, and has a half-length besides",
+            "the ladder bar 2 is let into the linings, and has a half-length besides; left out of the plan",
             "leave `half_length` out, or say `ends = \"floating\"`",
             "half_length [[ladder_bar]]"
         },
@@ -31,7 +31,7 @@ public class BraceMisfitTests
         },
         {
             "classical", t => t.Without("[bridge_plate]").Without("[fan]").With("[bridge_plate]\nthickness = 1.5"),
-            "nothing says how wide the bridge plate is: the design has no X, and the plate no length",
+            "nothing says how wide the bridge plate is: the design has no X, and the plate no length; left out of the plan",
             "add `length` to the bridge plate, or the section [x_brace]",
             "[bridge_plate]"
         },
@@ -43,85 +43,85 @@ public class BraceMisfitTests
         },
         {
             "concert", t => t.Replaced("behind_bridge = 4", "behind_bridge = -20").Replaced("ahead_of_bridge = 2", "ahead_of_bridge = -10"),
-            "the bridge plate is 2 mm from its front to its rear edge",
+            "the bridge plate is 2 mm from its front to its rear edge; left out of the plan",
             "let it reach further ahead of the bridge, or behind it",
             "ahead_of_bridge behind_bridge"
         },
         {
             "classical", t => t.Without("[[ladder_bar]]"),
-            "the heads of the fan stand behind a ladder bar below the hole, and there is none",
+            "the heads of the fan stand behind a ladder bar below the hole, and there is none; left out of the plan",
             "add a [[ladder_bar]] with `below_hole`, or place the heads with `head_below_hole`",
             "head_behind_bar"
         },
         {
             "classical", t => t.Replaced("head_behind_bar = 0 ", "head_from_neck_edge = 460 ").Without("[closing_bars]").Replaced("count = 7 ", "count = 1 "),
-            "the fan strut 1 finds no room between its head, 460 mm from the neck edge, and the lining",
+            "the fan strut 1 finds no room between its head, 460 mm from the neck edge, and the lining; left out of the plan",
             "move the heads towards the hole, set them closer, or lessen the spread",
             "spread head_from_neck_edge head_spacing [fan]"
         },
         {
             "classical", t => t.Replaced("behind_bridge = 100", "behind_bridge = 140"),
-            "the closing bar, bass finds no room between the centre line and the lining",
+            "the closing bar, bass finds no room between the centre line and the lining; left out of the plan",
             "move it towards the bridge, or bring its inner end nearer to the centre line",
             "behind_bridge inner_gap"
         },
         {
             "classical", t => t.With("[finger_braces]"),
-            "finger braces hang on the legs of the X, and the design has no X",
+            "finger braces hang on the legs of the X, and the design has no X; left out of the plan",
             "add the section [x_brace], or leave [finger_braces] out",
             "[finger_braces]"
         },
         {
             "concert", t => t.Replaced("from_crossing = 74", "from_crossing = 215").Replaced("per_side = 2", "per_side = 1"),
-            "the finger brace 1, bass, 215 mm from the crossing, finds no room between the leg and the lining",
+            "the finger brace 1, bass, 215 mm from the crossing, finds no room between the leg and the lining; left out of the plan",
             "move it along the leg towards the crossing, set the braces closer, or turn them",
             "from_crossing spacing angle"
         },
         {
             "jumbo", t => t.Without("[transverse_brace]").Without("[flat_brace]"),
-            "soundhole braces butt against a brace above and one below the hole, and there is none above",
+            "soundhole braces butt against a brace above and one below the hole, and there is none above; left out of the plan",
             "add the section [transverse_brace], or let them float with `ends = \"floating\"`",
             "[soundhole_braces]"
         },
         {
             "classical", t => t.Without("[[ladder_bar]]").Without("[fan]").With("[soundhole_braces]"),
-            "soundhole braces butt against a brace above and one below the hole, and there is none below",
+            "soundhole braces butt against a brace above and one below the hole, and there is none below; left out of the plan",
             "add the section [x_brace] or a [[ladder_bar]] with `below_hole`, or let them float with `ends = \"floating\"`",
             "[soundhole_braces]"
         },
         {
             "classical", t => t.With("[[bar]]\nfrom_neck_edge = 300\nangle = 20\nends = \"floating\""),
-            "the bar 1 floats, and nothing says how long it is",
+            "the bar 1 floats, and nothing says how long it is; left out of the plan",
             "add `length`, give a second point with `end_from_neck_edge` and `end_across`, or let it into the linings with `ends = \"lining\"`",
             "ends"
         },
         {
             "classical", t => t.With("[[bar]]\nfrom_neck_edge = 300\nangle = 20\nlength = 50"),
-            "the bar 1 has a length, and its ends are said in another way besides",
+            "the bar 1 has a length, and its ends are said in another way besides; left out of the plan",
             "leave `length` out, or give one point, `angle` and `ends = \"floating\"`",
             "length [[bar]]"
         },
         {
             "classical", t => t.With("[[bar]]\nfrom_neck_edge = 300\nacross = 3\nend_from_neck_edge = 304"),
-            "the two points of the bar 1 are 5 mm apart, less than its width",
+            "the two points of the bar 1 are 5 mm apart, less than its width; left out of the plan",
             "set them further apart, or give one point and `angle`",
             "end_from_neck_edge from_neck_edge"
         },
         {
             "classical", t => t.With("[[bar]]\nfrom_neck_edge = 154\nangle = 60"),
             "the bar 1 reaches 43 mm over the hole's edge",
-            "move it 43 mm or more away from the hole, or make the hole smaller",
+            "move the bar 1 49 mm away from the hole for 6 mm, or make the hole smaller",
             "from_neck_edge [[bar]] angle diameter"
         },
         {
             "classical", t => t.With("[[bar]]\nfrom_neck_edge = 190\nacross = 122\nangle = 0"),
-            "the bar 1 does not reach both of its ends inside the body",
+            "the bar 1 does not reach both of its ends inside the body; left out of the plan",
             "move it, or turn it, until its axis crosses the body",
             "from_neck_edge"
         },
         {
             "classical", t => t.With("[[bar]]\nfrom_neck_edge = 600\nangle = 90"),
-            "the bar 1 does not reach both of its ends inside the body",
+            "the bar 1 does not reach both of its ends inside the body; left out of the plan",
             "move it, or turn it, until its axis crosses the body",
             "from_neck_edge"
         },
