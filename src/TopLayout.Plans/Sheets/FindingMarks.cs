@@ -87,7 +87,7 @@ internal static class FindingMarks
         var (along, length) = ((to - from).Unit, from.DistanceTo(to));
         var stroke = new Vec2(from.X < 0 ? -HatchMm : HatchMm, HatchMm);
         var strokes = (int)(length / (severity == Severity.Fail ? HatchMm : 3 * HatchMm));
-        for (var i = 1; i < strokes; i++)
+        for (var i = 1; i < strokes - 1; i++)
         {
             var at = from + (along * (length * i / strokes));
             board.Line(part, Role.Finding, at, at + stroke, Emphasis.Normal);
