@@ -12,7 +12,7 @@ internal sealed record BarRoom(Hole Hole, Contour InsideOfSides, Contour LiningL
     private const double ReachMm = 2000;
 
     /// <summary>The area inside the sides, its edges not named.</summary>
-    public Region Inside { get; } = Region.Inside(InsideOfSides.Labelled(Strip.RimEdge));
+    public Region Inside { get; } = Region.Inside(InsideOfSides.Labelled(BarStrip.RimEdge));
 
     /// <summary>Where a ray from a point inside first meets the linings; null when the point does not lie inside them.</summary>
     public Point2? LiningFrom(Point2 inside, Vec2 along)

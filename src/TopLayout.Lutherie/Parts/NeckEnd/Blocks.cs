@@ -83,7 +83,7 @@ public sealed class Block
     /// <summary>The line of the block's face, y in layout coordinates, mm: from where the centre line meets the inside of the sides.</summary>
     public double FaceY(Design design, Contour insideOfSides)
     {
-        var ends = insideOfSides.Crossings(Strip.Line(default, Vec2.UnitY, ""));
+        var ends = insideOfSides.Crossings(BarStrip.Line(default, Vec2.UnitY, ""));
         var (tail, neck) = ends.Count > 0 ? (ends[0].Point.Y, ends[^1].Point.Y) : (insideOfSides.Bounds.Min.Y, insideOfSides.Bounds.Max.Y);
         return (_towardsTail < 0 ? neck : tail) + (_towardsTail * design[Length].Value);
     }
@@ -95,9 +95,9 @@ public sealed class Block
         var face = new Point2(0, FaceY(design, insideOfSides));
         var toFace = Vec2.UnitY * _towardsTail;
         var (left, right) = _towardsTail < 0 ? ("treble side", "bass side") : ("bass side", "treble side");
-        var strip = Strip.About(face, toFace, section[Width].Value, left, right);
-        var whole = strip.Between(null, Strip.Line(face, Vec2.UnitX, FaceEdge))!;
-        var inside = Region.Inside(insideOfSides.Labelled(Strip.RimEdge));
+        var strip = BarStrip.About(face, toFace, section[Width].Value, left, right);
+        var whole = strip.Between(null, BarStrip.Line(face, Vec2.UnitX, FaceEdge))!;
+        var inside = Region.Inside(insideOfSides.Labelled(BarStrip.RimEdge));
         if (strip.Within(whole, inside, face - (toFace * Tolerances.ShortestMm), _ => "rim") is not { } footprint)
         {
             bench.LeaveOut(Name, $"the {Name} has no place inside the sides", "narrow or shorten it", section[Width].Place, section[Length].Place);

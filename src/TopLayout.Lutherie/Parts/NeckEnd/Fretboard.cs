@@ -65,9 +65,9 @@ public static class Fretboard
 
         Point2 At(double side, double y) => new(side * HalfWidthAt(design, y), -y);
         Segment Side(double side, string label) => new(At(side, -end), At(side, 2 * end), 0, label);
-        var strip = new Strip(Side(1, "treble edge"), Side(-1, "bass edge"));
-        var whole = strip.Between(null, Strip.Line(new Point2(0, -end), Vec2.UnitX, "end"))!;
-        var top = Region.Inside(outline.Labelled(Strip.RimEdge));
+        var strip = new BarStrip(Side(1, "treble edge"), Side(-1, "bass edge"));
+        var whole = strip.Between(null, BarStrip.Line(new Point2(0, -end), Vec2.UnitX, "end"))!;
+        var top = Region.Inside(outline.Labelled(BarStrip.RimEdge));
         if (strip.Within(whole, top, new Point2(0, -end / 2), _ => "neck edge") is not { } footprint)
         {
             bench.LeaveOut(Name, "the fretboard ends where there is no top", "check the scale length and the frets against the body", design[Scale.LastFret].Place, design[Scale.Length].Place);

@@ -107,7 +107,7 @@ public static class Rim
             isClosed: true));
     }
 
-    private static Segment Cut(double x) => Strip.Line(new Point2(x, 0), Vec2.UnitY, "");
+    private static Segment Cut(double x) => BarStrip.Line(new Point2(x, 0), Vec2.UnitY, "");
 
     private static Location? Place(Contour contour, Segment cut, bool atNeck)
     {

@@ -7,7 +7,7 @@ namespace TopLayout.Lutherie.Parts;
 /// </summary>
 /// <param name="Left">The side to the left of the way from the start to the end, running that way.</param>
 /// <param name="Right">The other side, running the same way.</param>
-internal readonly record struct Strip(Segment Left, Segment Right)
+internal readonly record struct BarStrip(Segment Left, Segment Right)
 {
     /// <summary>Label of the edges that a cut to the rim leaves, until they are named.</summary>
     public const string RimEdge = "";
@@ -21,10 +21,10 @@ internal readonly record struct Strip(Segment Left, Segment Right)
     /// <param name="widthMm">Across the axis, mm, &gt; 0.</param>
     /// <param name="left">Name of the side to the left.</param>
     /// <param name="right">Name of the side to the right.</param>
-    public static Strip About(Point2 through, Vec2 along, double widthMm, string left, string right)
+    public static BarStrip About(Point2 through, Vec2 along, double widthMm, string left, string right)
     {
         var half = along.Unit.Left * (widthMm / 2);
-        return new Strip(Line(through + half, along, left), Line(through - half, along, right));
+        return new BarStrip(Line(through + half, along, left), Line(through - half, along, right));
     }
 
     /// <summary>A straight line through a point, longer than any top to both sides of it.</summary>
