@@ -47,4 +47,13 @@ public class XBraceTests
             ("the X legs reach 20.1 mm over the hole's edge", "`at_bridge_front = 61.7` gives 6 mm; or open the X's angle, or make the hole smaller", "at_bridge_front diameter"),
             Built.Misfits("concert", t => t.Replaced("at_bridge_front = 48", "at_bridge_front = 100")));
     }
+
+    /// <summary>A leg nearer than 30° to the centre line still has a neck and a tail side: what butts against it asks for them.</summary>
+    [Fact]
+    public void Legs_OfASteepX_KeepTheirSidesNames()
+    {
+        var leg = Built.Preset("auditorium", t => t.Replaced("angle = 97", "angle = 56")).Find(XBrace.TrebleLeg)!;
+
+        Assert.Equal(["lower end", "neck side", "tail side", "upper end"], leg.Footprint.Edges.Select(e => e.Label).Distinct().Order(StringComparer.Ordinal));
+    }
 }
