@@ -13,6 +13,9 @@ public static class ClearanceCheck
     /// <summary>Usual from the hole's reinforcement to a brace, mm. Common practice, no source.</summary>
     public const double ReinforcementMm = 2;
 
+    // A reinforcement narrower than this is not worth cutting, mm.
+    private const double LeastRingMm = 3;
+
     /// <summary>One finding per pair.</summary>
     public static IEnumerable<Finding> Of(Layout layout) => [.. TongueToBrace(layout), .. PlateToLegs(layout), .. ReinforcementToBraces(layout)];
 
@@ -99,7 +102,7 @@ public static class ClearanceCheck
     private static Finding Reinforcement(Layout layout, Member part, Member other, double gap)
     {
         var severity = gap < -Tolerances.TouchMm ? Severity.Fail : gap < ReinforcementMm - Tolerances.TouchMm ? Severity.Remark : Severity.Pass;
-        var narrower = Math.Ceiling((ReinforcementMm - gap) * 10) / 10;
+        var fits = Math.Floor((layout.Design[HoleReinforcement.Width].Value + gap - ReinforcementMm) * 10) / 10;
         return new Finding(
             Rules.LittleRoom,
             severity,
@@ -111,7 +114,9 @@ public static class ClearanceCheck
             Measured = new Measurement(gap, "mm", severity == Severity.Fail ? 0 : ReinforcementMm),
             Place = part.Places[0],
             OtherPlaces = [other.Places[0]],
-            Cure = severity == Severity.Pass ? null : $"make the reinforcement {Say.Mm(narrower)} narrower, or move the {other.Name} away from the hole by as much",
+            Cure = severity == Severity.Pass ? null
+                : (fits >= LeastRingMm ? $"`width = {Say.Tenth(fits)}` leaves {Say.Mm(ReinforcementMm)}" : "leave the reinforcement out there, or take strips (`style = \"strips\"`)")
+                + $"; or move the {other.Name} {Say.Mm(Math.Ceiling((ReinforcementMm - gap) * 10) / 10)} away from the hole",
         };
     }
 }

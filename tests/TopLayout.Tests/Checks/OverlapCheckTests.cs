@@ -29,7 +29,7 @@ public class OverlapCheckTests
 
         Assert.Equal(Severity.Fail, finding.Severity);
         Assert.Equal("the tone bar 2 lies over the tail block on the inside face, 479.9 mm from the neck edge", finding.Sentence);
-        Assert.Equal("move, turn or shorten the tone bar 2 or the tail block", finding.Cure);
+        Assert.Equal("move the tone bar 2 9.5 mm towards the neck, or turn or shorten one of the two", finding.Cure);
     }
 
     [Fact]

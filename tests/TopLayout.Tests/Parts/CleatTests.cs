@@ -82,7 +82,7 @@ public class CleatTests
     {
         var misfit = Assert.Single(Built.Misfits("classical", t => t.With("[cleats]\nalong = 16")));
 
-        Assert.Equal("no cleat 16 mm along the joint fits on the centre line from 348.8 mm to 470 mm from the neck edge", misfit.Sentence);
+        Assert.Equal("no cleat 16 mm along the joint fits on the centre line from 348.8 mm to 470 mm from the neck edge; left out of the plan", misfit.Sentence);
         Assert.Equal(
             "make the cleats or their `gap` smaller, lengthen the row with `row_from` and `row_to`, or leave [cleats] out where a bar lies on the joint", misfit.Cure);
         Assert.Equal("along [cleats]", misfit.Keys);

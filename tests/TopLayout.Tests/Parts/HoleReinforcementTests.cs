@@ -62,19 +62,21 @@ public class HoleReinforcementTests
     public void Ring_NearerBrace_IsAMisfitWithTheWidthThatFits()
     {
         var misfit = Assert.Single(Built.Misfits("concert", t => t
-            .Replaced("style = \"strips\"", "style = \"ring\"").Replaced("above_hole = 20", "above_hole = 24").Without("[flat_brace]")));
+            .Replaced("style = \"strips\"", "style = \"ring\"").Replaced("above_hole = 20", "above_hole = 24").Without("[flat_brace]")), m => m.Sentence.Contains("reaches", StringComparison.Ordinal));
 
-        Assert.Equal("the ring ends 16 mm outside the hole's edge, and the X leg, bass lies 15.4 mm from it", misfit.Sentence);
-        Assert.Equal("make the ring 13.3 mm wide or narrower, or move the X leg, bass away from the hole", misfit.Cure);
-        Assert.Equal("width inset angle", misfit.Keys);
+        // 63 − 62.37 = 0.63 too wide; 14 − 0.63 − 2 = 11.37 leaves the usual 2 mm.
+        Assert.Equal("the hole reinforcement reaches 0.6 mm into the X leg, bass; 2 mm between them are usual", misfit.Sentence);
+        Assert.Equal("`width = 11.3` leaves 2 mm; or move the X leg, bass 2.7 mm away from the hole", misfit.Cure);
+        Assert.Equal("width angle", misfit.Keys);
     }
 
     [Fact]
     public void Ring_WithoutRoom_IsSentToStrips()
     {
-        var misfit = Assert.Single(Built.Misfits("classical", t => t.Replaced("above_hole = 24", "above_hole = 6").Without("[flat_brace]")));
+        var misfit = Assert.Single(
+            Built.Misfits("classical", t => t.Replaced("above_hole = 24", "above_hole = 6").Without("[flat_brace]")), m => m.Sentence.Contains("reaches", StringComparison.Ordinal));
 
-        Assert.Equal("the ring ends 12 mm outside the hole's edge, and the upper transverse brace lies 3 mm from it", misfit.Sentence);
-        Assert.Equal("take strips (`style = \"strips\"`), or move the upper transverse brace away from the hole", misfit.Cure);
+        Assert.Equal("the hole reinforcement reaches 9 mm into the upper transverse brace; 2 mm between them are usual", misfit.Sentence);
+        Assert.Equal("leave the reinforcement out there, or take strips (`style = \"strips\"`); or move the upper transverse brace 11 mm away from the hole", misfit.Cure);
     }
 }

@@ -47,7 +47,7 @@ public class MisfitTests
         },
         {
             "auditorium", "width = 20", "width = 40",
-            "the flat brace lies over the neck block on the inside face, 44.1 mm from the neck edge",
+            "the flat brace lies over the neck block on the inside face, 40.6 mm from the neck edge",
             "move the flat brace 7 mm towards the tail, or turn or shorten one of the two",
             "length width"
         },

@@ -32,6 +32,9 @@ internal sealed record Bar
     /// <summary>Names of members it is lapped with or notched over, besides those that hold its ends.</summary>
     public ImmutableHashSet<string> NotchedOver { get; init; } = [];
 
+    /// <summary>Whether its sides are the neck and the tail side whatever its angle: others butt against them by that name.</summary>
+    public bool HasNeckSide { get; init; }
+
     /// <summary>What sort of thing it is.</summary>
     public MemberKind Kind { get; init; } = MemberKind.Bar;
 
@@ -73,7 +76,7 @@ internal sealed record Bar
 
     private string EndName(Segment edge) => (edge.PointAt(0.5) - Through).Dot(Along) < 0 ? Start.Label : End.Label;
 
-    private (string Left, string Right) SideNames() => Math.Abs(Along.Unit.X) >= AlongSine
+    private (string Left, string Right) SideNames() => HasNeckSide || Math.Abs(Along.Unit.X) >= AlongSine
         ? Along.X < 0 ? ("tail side", "neck side") : ("neck side", "tail side")
         : Along.Y < 0 ? ("treble side", "bass side") : ("bass side", "treble side");
 }

@@ -81,6 +81,7 @@ public static class ToneBars
         new Bar
         {
             Name = name,
+            HasNeckSide = true,
             Through = head.MidpointTo(tail),
             Along = along,
             Start = BarEnd.Against(leg, "tail side", "head"),

@@ -86,6 +86,7 @@ public static class XBrace
             new Bar
             {
                 Name = name,
+                HasNeckSide = true,
                 Through = Crossing(design, room.Hole),
                 Along = Direction(design, side),
                 Start = BarEnd.InLining("upper end"),

@@ -25,9 +25,9 @@ public class BraceMisfitTests
         },
         {
             "classical", t => t.With("[[ladder_bar]]\nbelow_hole = 60\nends = \"floating\"\nhalf_length = 140"),
-            "the ladder bar 2 reaches the lining, and is not let into it",
-            "shorten it, or move it towards the middle of the body",
-            "below_hole half_length width"
+            "the ladder bar 2 runs past the inside of the sides at its bass end and is cut off there",
+            "shorten it there by 2 mm and more for the lining, move it towards the middle of the body, or let it into the lining where it can be",
+            "below_hole half_length"
         },
         {
             "classical", t => t.Without("[bridge_plate]").Without("[fan]").With("[bridge_plate]\nthickness = 1.5"),
@@ -37,9 +37,9 @@ public class BraceMisfitTests
         },
         {
             "concert", t => t.Replaced("behind_bridge = 4", "behind_bridge = 4\nlength = 150"),
-            "the legs of the X say how wide the bridge plate is, and it has a length besides",
-            "leave `length` out, or leave the X out",
-            "length [x_brace]"
+            "the bridge plate reaches 23.6 mm into the legs of the X, 272.6 mm from the neck edge",
+            "make the plate 69.3 mm or more shorter across the top, or cross the X nearer to the hole",
+            "length at_bridge_front angle"
         },
         {
             "concert", t => t.Replaced("behind_bridge = 4", "behind_bridge = -20").Replaced("ahead_of_bridge = 2", "ahead_of_bridge = -10"),
@@ -109,21 +109,21 @@ public class BraceMisfitTests
         },
         {
             "classical", t => t.With("[[bar]]\nfrom_neck_edge = 154\nangle = 60"),
-            "the bar 1 reaches 43 mm over the hole's edge",
-            "move the bar 1 49 mm away from the hole for 6 mm, or make the hole smaller",
-            "from_neck_edge [[bar]] angle diameter"
+            "the bar 1 reaches 45.9 mm over the hole's edge",
+            "move the bar 1 52 mm away from the hole for 6 mm, or make the hole smaller",
+            "from_neck_edge diameter"
         },
         {
             "classical", t => t.With("[[bar]]\nfrom_neck_edge = 190\nacross = 122\nangle = 0"),
             "the bar 1 does not reach both of its ends inside the body; left out of the plan",
             "move it, or turn it, until its axis crosses the body",
-            "from_neck_edge"
+            "from_neck_edge across angle"
         },
         {
             "classical", t => t.With("[[bar]]\nfrom_neck_edge = 600\nangle = 90"),
             "the bar 1 does not reach both of its ends inside the body; left out of the plan",
             "move it, or turn it, until its axis crosses the body",
-            "from_neck_edge"
+            "from_neck_edge [[bar]] angle"
         },
     };
 
