@@ -118,7 +118,19 @@ public class HoleShapeTests
 
         Check.Near(-3, hole.ClearanceOf(bar), 1e-5, "over the edge");
         Check.Near(4, hole.ClearanceOf(bar.Placed(Placement.Moved(0, 7))), 1e-9, "beside it");
-        Check.Near(-50, hole.ClearanceOf(Region.Inside(Contour.Circle(new Point2(1, 1), 3))), 2, "wholly inside");
+        Check.Near(-52, hole.ClearanceOf(bar.Placed(Placement.Moved(0, -49))), 1e-9, "over the centre: 2 more to its edge");
+    }
+
+    /// <summary>By hand: an oval's end lies 60 from its centre; a bar whose end lies 57 from it must let the oval shrink by 3.</summary>
+    [Fact]
+    public void Clearance_OfAPartOverTheEndOfAnOval_IsHowFarTheHoleMustShrink()
+    {
+        var hole = new Hole(HoleShapes.Oval(new Point2(0, 0), 60, 45, "hole"));
+        var bar = Region.Inside(Contour.Polygon(new(57, -10), new(90, -10), new(90, 10), new(57, 10)));
+
+        Check.Near(-3, hole.ClearanceOf(bar), 1e-5, "over the end");
+        Check.Near(4, hole.ClearanceOf(bar.Placed(Placement.Moved(7, 0))), 1e-9, "beside it");
+        Check.Near(-55, hole.ClearanceOf(bar.Placed(Placement.Moved(-67, 0))), 1e-9, "over the centre: 45 and 10 more to its side");
     }
 
     [Fact]

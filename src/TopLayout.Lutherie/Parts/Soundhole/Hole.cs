@@ -52,13 +52,21 @@ public sealed class Hole(Contour edge)
     }
 
     /// <summary>
-    /// From the hole's edge to a part, mm. Negative where the part reaches into the hole: then it is how far the hole would have to shrink
-    /// all round to be clear of it, found by halving to <see cref="Tolerances.TouchMm"/>.
+    /// From the hole's edge to a part, mm. Negative where the part reaches into the hole: then it is how far the hole would have to shrink all
+    /// round to be clear of it, and on from its centre to the part's edge where the part covers that. Exact for a round hole; else found by
+    /// halving to <see cref="Tolerances.TouchMm"/>.
     /// </summary>
     public double ClearanceOf(Region part)
     {
+        var toBorder = part.Loops.Min(l => l.DistanceTo(Center));
+        var isCovered = part.Contains(Center);
+        if (Radius is { } radius)
+        {
+            return (isCovered ? -toBorder : toBorder) - radius;
+        }
+
         var distance = Distances.Between(Area, part);
-        return distance > 0 ? distance : -DepthOf(part);
+        return distance > 0 ? distance : isCovered ? -(Math.Min(HalfWidth, HalfLength) + toBorder) : -DepthOf(part);
     }
 
     private double DepthOf(Region part)
