@@ -7,7 +7,8 @@ namespace TopLayout.Geometry;
 /// <c>Arrangement</c> explain it. No operation fails: where nothing is left the result is <see cref="Empty"/>. Borders nearer than
 /// <see cref="Tolerances.TouchMm"/> are one border. Edges keep their labels; neighbours with one label on one line or circle are
 /// joined. An edge that would be shorter than <see cref="Tolerances.ShortestMm"/> is taken out: the border there may move by that much,
-/// the area does not change.
+/// the area by <see cref="Tolerances.UnseenMm"/> times the chords of that edge and of those next to it. Left out altogether are loops of
+/// two edges one of which is that short, and loops no wider on the average than <see cref="Tolerances.TouchMm"/>.
 /// </summary>
 public sealed partial class Region
 {

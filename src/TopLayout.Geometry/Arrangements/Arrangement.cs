@@ -11,8 +11,18 @@ namespace TopLayout.Geometry.Arrangements;
 /// number changes by the weight of the fragment stepped over; a ray from the part to the left gives the number outside it.</item>
 /// <item>A rule says which faces are kept; their borders are walked to loops (<see cref="LoopWalk"/>).</item>
 /// </list>
-/// Half-edge 2f runs along fragment f, 2f + 1 against it. Sources: doubly connected edge list and overlay, de Berg et al.,
-/// Computational Geometry, 3rd edition, chapter 2; winding numbers as rule, Vatti 1992 and Chen and McMains 2005.
+/// Half-edge 2f runs along fragment f, 2f + 1 against it. Before and after it:
+/// <list type="bullet">
+/// <item>An offset or a band is a rule too: the strands are its <see cref="RawOffset"/>, every edge moved along its normal
+/// (<see cref="Parallel"/>), joined at corners, and cut short at inner ones where the parallels cross once (<see cref="InnerCorners"/>),
+/// which spares most crossings. Faces round which the fronts cancel are judged by their distance (<see cref="Nearness"/>).</item>
+/// <item>A path is clipped without arranging the area (<see cref="PathClip"/>): only edges near it are cut with it, and each stretch is
+/// judged by the area's winding number about its middle, all middles in one pass by height (<see cref="Insides"/>).</item>
+/// <item>Kept loops become edges again by <see cref="Joining"/> and lose short ones by <see cref="Shortening"/>, arranged anew where
+/// that moved a border (<see cref="Outlines"/>).</item>
+/// </list>
+/// Sources: doubly connected edge list and overlay, de Berg et al., Computational Geometry, 3rd edition, chapter 2; winding numbers as
+/// rule, Vatti 1992 and Chen and McMains 2005.
 /// </summary>
 internal sealed class Arrangement
 {

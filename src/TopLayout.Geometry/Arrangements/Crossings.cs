@@ -9,13 +9,39 @@ internal readonly record struct Crossings(int Count, Point2 First, Point2 Second
     /// Where the carriers of two curves cross, in closed form. Where they miss or overlap by no more than <paramref name="touch"/>
     /// they meet in one point, midway on the common normal. Carriers that coincide meet nowhere: ends decide there.
     /// </summary>
-    public static Crossings Of(Curve a, Curve b, double touch) => (a.IsArc, b.IsArc) switch
+    public static Crossings Of(Curve a, Curve b, double touch)
     {
-        (false, false) => LineLine(a, b),
-        (false, true) => LineCircle(a, b, touch),
-        (true, false) => LineCircle(b, a, touch),
-        (true, true) => CircleCircle(a, b, touch),
-    };
+        var found = (a.IsArc, b.IsArc) switch
+        {
+            (false, false) => LineLine(a, b),
+            (false, true) => LineCircle(a, b, touch),
+            (true, false) => LineCircle(b, a, touch),
+            (true, true) => CircleCircle(a, b, touch),
+        };
+        var isFar = (a.IsArc && a.Radius > Tolerances.FarCenterMm) || (b.IsArc && b.Radius > Tolerances.FarCenterMm);
+        return isFar && found is { Count: > 0, IsTouch: false }
+            ? found with { First = Refined(a, b, found.First), Second = Refined(a, b, found.Second) }
+            : found;
+    }
+
+    // Newton's method on both carriers' equations about the curves' starts: a far centre has lost the digits that these keep.
+    private static Point2 Refined(Curve a, Curve b, Point2 p)
+    {
+        const int Steps = 3;
+        for (var step = 0; step < Steps && p.DistanceTo(a.Start) < Tolerances.FarCenterMm; step++)
+        {
+            var ((f, u), (g, v)) = (a.Implicit(p), b.Implicit(p));
+            var cross = u.Cross(v);
+            if (Math.Abs(cross) <= Tolerances.SmoothRadians)
+            {
+                break;
+            }
+
+            p += new Vec2((g * u.Y) - (f * v.Y), (f * v.X) - (g * u.X)) / cross;
+        }
+
+        return p;
+    }
 
     private static Crossings LineLine(Curve a, Curve b)
     {

@@ -102,6 +102,13 @@ internal sealed class Curve
         return -2 * f / (1 + Math.Sqrt(Math.Max(0, 1 + (2 * Curvature * f))));
     }
 
+    /// <summary>F, which vanishes on the carrier, and its gradient, there of length 1.</summary>
+    public (double Value, Vec2 Gradient) Implicit(Point2 p)
+    {
+        var (q, normal) = (p - Start, StartTangent.Left);
+        return ((Curvature * q.Dot(q) / 2) - q.Dot(normal), (q * Curvature) - normal);
+    }
+
     /// <summary>True when the foot of <paramref name="p"/> on the carrier lies strictly between the ends.</summary>
     public bool HasFoot(Point2 p)
     {

@@ -28,7 +28,7 @@ internal sealed class RawOffset(double rightMm, Corner corner)
             Add(side.Between(cuts[(i + sides.Length - 1) % sides.Length], cuts[i]));
             var end = endAfter(i);
             var isSharp = end is null && corner.MitreLimit > 0 && IsSharp(side.Base.EndTangent, next.Base.StartTangent);
-            _near.Add(side.Base, endCounts: end != BandEnd.Flat && !isSharp);
+            _near.Add(side.Base, endCounts: end != BandEnd.Flat && !(isSharp && IsCut(side.Base, next.Base)));
             if (cuts[i] is null && side.End != next.Start)
             {
                 Join(side, next, end, isSharp);
@@ -53,7 +53,7 @@ internal sealed class RawOffset(double rightMm, Corner corner)
         var (t, u) = (side.Base.EndTangent, next.Base.StartTangent);
         var isLeft = end is not null || InnerCorners.TurnsLeft(side.Base, next.Base);
         var isMitred = isSharp && isLeft == rightMm > 0;
-        if (isMitred && Math.Sqrt(2 / (1 + t.Dot(u))) <= corner.MitreLimit)
+        if (isMitred && Reach(t, u) <= corner.MitreLimit)
         {
             var tip = side.Base.End - ((t.Left + u.Left) * (rightMm / (1 + t.Dot(u))));
             Add(new Segment(from, tip, 0, label));
@@ -70,6 +70,13 @@ internal sealed class RawOffset(double rightMm, Corner corner)
     }
 
     private static bool IsSharp(Vec2 t, Vec2 u) => Math.Abs(t.Cross(u)) + Math.Max(0, -t.Dot(u)) > Tolerances.SmoothRadians;
+
+    // Short of a tip lies all that is near the corner; behind a cut does not.
+    private bool IsCut(Curve side, Curve next) =>
+        InnerCorners.TurnsLeft(side, next) == rightMm > 0 && Reach(side.EndTangent, next.StartTangent) > corner.MitreLimit;
+
+    // Distance of a tip over the offset, 1/cos(φ/2).
+    private static double Reach(Vec2 t, Vec2 u) => Math.Sqrt(2 / (1 + t.Dot(u)));
 
     // The arc of a join. With φ the turn from t to u: sin²(φ/2) = (1 − t·u)/2 and sin φ = 2 sin(φ/2) cos(φ/2); its bulge is
     // tan(φ/4) = sin(φ/2)/(1 + cos(φ/2)). Over a right angle it is halved, as it may exceed half a turn by a rounding.

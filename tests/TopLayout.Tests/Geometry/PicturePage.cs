@@ -55,6 +55,7 @@ internal sealed class PicturePage(string name, string title, int columns = 3)
 /// <summary>One case on a page, drawn in its own coordinates.</summary>
 internal sealed class PicturePanel(List<Shape> shapes, Point2 origin)
 {
+    private const double HatchMm = 2.5;
     private readonly Placement _at = Placement.Moved(origin.X, origin.Y);
 
     /// <summary>What was cut away or replaced: thin and grey.</summary>
@@ -68,6 +69,22 @@ internal sealed class PicturePanel(List<Shape> shapes, Point2 origin)
 
     /// <summary>What helps to read it: chain line.</summary>
     public void Aid(Contour contour) => Draw("aid", Role.Centre, contour);
+
+    /// <summary>What an operation on areas starts from: dashed.</summary>
+    public void Input(Contour contour) => Draw("inputs", Role.Hidden, contour);
+
+    /// <summary>An area that came out: blue and hatched.</summary>
+    public void Result(Region area, double hatchDegrees = 45)
+    {
+        var along = Trig.Direction(Angle.FromDegrees(hatchDegrees));
+        for (var k = -40; k <= 40; k++)
+        {
+            var middle = default(Point2) + (along.Left * (HatchMm * k));
+            area.Clip(Line(middle - (along * 100), middle + (along * 100))).ToList().ForEach(part => Draw("hatch", Role.Mark, part, Emphasis.Faint));
+        }
+
+        area.Loops.ToList().ForEach(Result);
+    }
 
     /// <summary>A point as a small red circle.</summary>
     public void Dot(Point2 p, double radius = 0.8) => Draw("points", Role.Finding, Contour.Circle(p, radius));

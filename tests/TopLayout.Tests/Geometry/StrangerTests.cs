@@ -1,33 +1,61 @@
+using NetTopologySuite.Geometries;
 using NetTopologySuite.Operation.Overlay;
 using TopLayout.Geometry;
 
 namespace TopLayout.Tests.Geometry;
 
 /// <summary>
-/// Areas of results against a stranger's, within what flattening may cost: tolerance times border, for arcs bulge both ways. All 10,000
-/// pairs of each kind take about ten minutes: TOPLAYOUT_ALL_PAIRS=1 compares them, without it the first few
-/// hundred. Of all, two of the tiny segments (seeds 1400 and 3879) end in the stranger's own TopologyException.
+/// Areas of results against a stranger's, within what flattening may cost: tolerance times border, for arcs bulge both ways. A run of all
+/// tests, and so CI, compares the first 150 pairs of each kind; TOPLAYOUT_ALL_PAIRS=1 compares all 10,000, which takes about ten minutes.
+/// Where the stranger ends in its own TopologyException (of all pairs only tiny segments, seeds 1400 and 3879) it is asked again about
+/// copies flattened ten times finer.
 /// </summary>
 public class StrangerTests
 {
     private const double FlatMm = 1e-4;
-    private static readonly int Pairs = Environment.GetEnvironmentVariable("TOPLAYOUT_ALL_PAIRS") == "1" ? 10_000 : 400;
+    private const double FinerMm = 1e-5;
+    private static readonly int Pairs = Environment.GetEnvironmentVariable("TOPLAYOUT_ALL_PAIRS") == "1" ? 10_000 : 150;
 
     public static TheoryData<string> Kinds => [.. HardPairs.Kinds];
 
     [Theory]
     [MemberData(nameof(Kinds))]
-    public void Algebra_OfHardPairs_HasTheStrangersAreas(string kind) => Trials.Run(Pairs, random =>
+    public void Algebra_OfHardPairs_HasTheStrangersAreas(string kind) => Trials.Run(Pairs, random => CompareOrRetry(kind, random));
+
+    [Theory]
+    [InlineData(1400)]
+    [InlineData(3879)]
+    public void Algebra_OfPairsTheStrangerFailsAt_HasItsAreasAtAFinerFlattening(int seed)
+    {
+        var (a, b) = HardPairs.Make("tiny segments", new Random(seed));
+
+        Assert.Throws<TopologyException>(() => Compare(a, b, FlatMm, "coarse"));
+        Compare(a, b, FinerMm, $"seed {seed}");
+    }
+
+    private static void CompareOrRetry(string kind, Random random)
     {
         var (a, b) = HardPairs.Make(kind, random);
-        var (p, q) = (Stranger.Flattened(a, FlatMm), Stranger.Flattened(b, FlatMm));
+        try
+        {
+            Compare(a, b, FlatMm, kind);
+        }
+        catch (TopologyException)
+        {
+            Compare(a, b, FinerMm, kind);
+        }
+    }
+
+    private static void Compare(Region a, Region b, double flatMm, string kind)
+    {
+        var (p, q) = (Stranger.Flattened(a, flatMm), Stranger.Flattened(b, flatMm));
         var border = a.Edges.Concat(b.Edges).Sum(e => e.Length);
         foreach (var (ours, how) in ((Region, SpatialFunction)[])
             [(a.Union(b), SpatialFunction.Union), (a.Intersect(b), SpatialFunction.Intersection), (a.Subtract(b), SpatialFunction.Difference)])
         {
-            Check.Near(Stranger.Combine(p, q, how).Area, ours.Area, FlatMm * border, $"{kind}: {how}");
+            Check.Near(Stranger.Combine(p, q, how).Area, ours.Area, flatMm * border, $"{kind}: {how}");
         }
-    });
+    }
 
     [Fact]
     public void Offset_OfBlobs_HasTheStrangersArea() => Trials.Run(60, random =>
