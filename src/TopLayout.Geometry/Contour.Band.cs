@@ -20,7 +20,7 @@ public sealed partial class Contour
             throw new ArgumentOutOfRangeException(nameof(halfWidthMm), halfWidthMm, "a half width is positive and finite");
         }
 
-        var raw = new RawOffset(halfWidthMm, corner);
+        var raw = new RawOffset(halfWidthMm, corner, isBand: true);
         var back = _segments.Reverse().Select(s => s.Reversed()).ToList();
         if (IsClosed)
         {

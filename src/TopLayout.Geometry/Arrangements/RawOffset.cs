@@ -7,7 +7,7 @@ namespace TopLayout.Geometry.Arrangements;
 /// number; where the front has passed it changes by one for each near stretch (Chen and McMains 2005). That fails where a whole loop is
 /// passed, front and back cancelling; there faces are judged by their distance (<see cref="Nearness"/>).
 /// </summary>
-internal sealed class RawOffset(double rightMm, Corner corner)
+internal sealed class RawOffset(double rightMm, Corner corner, bool isBand = false)
 {
     private readonly List<Strand> _strands = [];
     private readonly Nearness.Builder _near = new(Math.Abs(rightMm));
@@ -71,9 +71,9 @@ internal sealed class RawOffset(double rightMm, Corner corner)
 
     private static bool IsSharp(Vec2 t, Vec2 u) => Math.Abs(t.Cross(u)) + Math.Max(0, -t.Dot(u)) > Tolerances.SmoothRadians;
 
-    // Short of a tip lies all that is near the corner; behind a cut does not.
+    // Short of a tip lies all that is near the corner; behind a cut does not. A band passes each corner on both sides.
     private bool IsCut(Curve side, Curve next) =>
-        InnerCorners.TurnsLeft(side, next) == rightMm > 0 && Reach(side.EndTangent, next.StartTangent) > corner.MitreLimit;
+        (isBand || InnerCorners.TurnsLeft(side, next) == rightMm > 0) && Reach(side.EndTangent, next.StartTangent) > corner.MitreLimit;
 
     // Distance of a tip over the offset, 1/cos(φ/2).
     private static double Reach(Vec2 t, Vec2 u) => Math.Sqrt(2 / (1 + t.Dot(u)));
