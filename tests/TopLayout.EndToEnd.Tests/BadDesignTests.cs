@@ -19,7 +19,7 @@ public class BadDesignTests
         { "unknown section", Head + "[soundhol]\ndiameter = 100\n", "design.toml:5:" },
         { "stated twice", Head + "[soundhole]\nbehind_fretboard = 5\nfrom_neck_edge = 150\n", "design.toml:7:" },
         { "impossible together", Head + "[outline]\nwaist_width = 300\n", "design.toml:6:15: error TL2001: the waist must be narrower than both bouts" },
-        { "bridge off the body", "name = \"x\"\nunits = \"mm\"\n[scale]\nlength = 900\njoin_fret = 8\nlast_fret = 12\n", "error TL2001: the bridge" },
+        { "hole beside the body", Head + "[soundhole]\ntoward_treble = 150\n", "error TL2001: the hole, 100 mm across" },
         { "not UTF-8", "name = \"\uFFFF\"", "error TL9001: " },
     };
 
