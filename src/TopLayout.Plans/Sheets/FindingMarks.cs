@@ -6,9 +6,9 @@ using TopLayout.Lutherie.Findings;
 namespace TopLayout.Plans.Sheets;
 
 /// <summary>
-/// The findings on a plan: the stretch of the top between two bars across the grain line, hatched the closer the worse it is, its grain
-/// line down to the profile, a number beside it, and the list of numbers with what was measured. Widths, dashes and hatching tell the
-/// verdicts apart without colour. Notes are marked without a number: the report has them.
+/// The findings on a plan: the stretch of the top between two bars square to it, a number beside it, and the list of numbers with what was
+/// measured. A run along the grain is hatched besides, the closer the worse it is, and its grain line goes down to the profile. Widths,
+/// dashes and hatching tell the verdicts apart without colour. Notes are marked without a number: the report has them.
 /// </summary>
 internal static class FindingMarks
 {
@@ -30,15 +30,14 @@ internal static class FindingMarks
             var (from, to) = (view.Map(finding.Where!.Value.From), view.Map(finding.Where.Value.To));
             var part = $"{Part} {NumberFormat.Whole(number)}";
             var emphasis = Of(finding.Severity);
-            board.Line(part, Role.Finding, from, to, emphasis);
-            foreach (var end in (ReadOnlySpan<Point2>)[from, to])
-            {
-                board.Line(part, Role.Finding, end - new Vec2(HatchMm, 0), end + new Vec2(HatchMm, 0), Emphasis.Normal);
-            }
-
+            Stretch(board, part, from, to, emphasis, IsRun(finding));
             if (finding.Severity > Severity.Note)
             {
-                Hatch(board, part, from, to, finding.Severity);
+                if (IsRun(finding))
+                {
+                    Hatch(board, part, from, to, finding.Severity);
+                }
+
                 board.Name(new LabelRequest(part, Role.Finding, NumberFormat.Whole(number), 4, from.MidpointTo(to)) { Priority = -1, Emphasis = emphasis });
             }
         }
@@ -50,7 +49,7 @@ internal static class FindingMarks
     /// </summary>
     public static void GrainLines(SheetBoard board, ReviewedTop top, FaceView view, double tailY, double footY)
     {
-        foreach (var (number, finding) in Marked(top).Index().Where(f => f.Item.Severity > Severity.Note))
+        foreach (var (number, finding) in Marked(top).Index().Where(f => f.Item.Severity > Severity.Note && IsRun(f.Item)))
         {
             var (from, to) = finding.Where!.Value;
             var along = (from - to).Unit;
@@ -79,6 +78,29 @@ internal static class FindingMarks
         }
 
         return y;
+    }
+
+    // Only these lie along the grain: other findings may run any way, or name a point.
+    private static bool IsRun(Finding finding) => finding.Rule == Rules.EdgeAlongGrain || finding.Rule == Rules.EdgesInLine;
+
+    // The bars of a run lie across the sheet, whatever its skew.
+    private static void Stretch(SheetBoard board, string part, Point2 from, Point2 to, Emphasis emphasis, bool isRun)
+    {
+        var isPoint = from.IsNear(to, Tolerances.ShortestMm);
+        var bar = (isRun || isPoint ? Vec2.UnitX : (to - from).Unit.Left) * HatchMm;
+        if (isPoint)
+        {
+            var up = Vec2.UnitY * HatchMm;
+            board.Line(part, Role.Finding, from - up, from + up, emphasis);
+            board.Line(part, Role.Finding, from - bar, from + bar, emphasis);
+            return;
+        }
+
+        board.Line(part, Role.Finding, from, to, emphasis);
+        foreach (var end in (ReadOnlySpan<Point2>)[from, to])
+        {
+            board.Line(part, Role.Finding, end - bar, end + bar, Emphasis.Normal);
+        }
     }
 
     // Strokes away from the centre line, up towards the neck: close for a failure, wide for a warning.

@@ -1,6 +1,7 @@
 using TopLayout.Drawing;
 using TopLayout.Drawing.Labels;
 using TopLayout.Lutherie.Designs;
+using TopLayout.Lutherie.Findings;
 using TopLayout.Lutherie.Parts;
 using TopLayout.Plans;
 using TopLayout.Plans.Sheets;
@@ -34,6 +35,46 @@ public class SheetTests
             var characters = sheet.Shapes.OfType<LabelShape>().Sum(l => l.Text.Length);
             Assert.True(characters < 950, $"{sheet.Name}: {characters} characters");
         }
+    }
+
+    /// <summary>A failed check may name a stretch across the body, or a point: a flat brace over its neighbours, a tone bar over the X.</summary>
+    [Theory]
+    [InlineData("width = 20", "width = 40", "the flat brace")]
+    [InlineData("below_hole = 33", "below_hole = 110", "the tone bar 1")]
+    public void Plans_OfATopThatDoesNotFit_AreDrawnWithTheFailureMarked(string from, string to, string subject)
+    {
+        var review = Pipeline.Check(Built.PresetText("auditorium").Replaced(from, to), "x.toml");
+
+        Assert.Contains(review.Findings, f => f.Severity == Severity.Fail && f.Sentence.StartsWith(subject, StringComparison.Ordinal));
+        var plan = SheetCatalog.All.SelectMany(e => e.Draw(review.Top!)).First(s => s.Name == "inside-plan");
+        Assert.Contains(plan.Shapes.OfType<ContourShape>(), s => s.Role == Role.Finding && s.Emphasis == Emphasis.Bad);
+    }
+
+    /// <summary>Whatever gives a layout is drawn, every sheet of it.</summary>
+    [Theory]
+    [InlineData(20264, false)]
+    [InlineData(20265, true)]
+    public void Sheets_OfRandomDesigns_AreDrawn(int seed, bool usual)
+    {
+        var designs = new RandomDesigns(seed, usual);
+        var drawn = 0;
+        for (var n = 0; n < 60; n++)
+        {
+            var text = designs.Next();
+            if (Pipeline.Check(text, "random.toml").Top is { } top)
+            {
+                try
+                {
+                    drawn += SheetCatalog.All.SelectMany(e => e.Draw(top)).Count();
+                }
+                catch (Exception e) when (e is ArgumentException or InvalidOperationException or NullReferenceException)
+                {
+                    Assert.Fail($"seed {seed}, design {n}: {e}\n{text}");
+                }
+            }
+        }
+
+        Assert.True(drawn > 60, $"seed {seed}: {drawn} sheets");
     }
 
     [Theory]
