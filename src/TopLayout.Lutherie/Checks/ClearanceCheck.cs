@@ -84,7 +84,7 @@ public static class ClearanceCheck
             var nearest = layout.Members
                 .Where(m => m.Face == TopFace.Inside && m.Kind is not MemberKind.Lining && !HoleReinforcement.IsPartOf(m))
                 .Select(m => (Member: m, Gap: Gap(layout, part, m)))
-                .OrderBy(m => m.Gap > 0 ? m.Gap : Math.Min(0, m.Gap))
+                .OrderBy(m => m.Gap)
                 .Select(m => ((Member Member, double Gap)?)m)
                 .FirstOrDefault();
             if (nearest is var (member, gap) && gap < 2 * ReinforcementMm)
