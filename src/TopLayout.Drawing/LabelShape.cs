@@ -63,8 +63,7 @@ public sealed record LabelShape : Shape
     {
         var box = Lettering.Measure(Text, HeightMm).Grown(marginMm);
         var placement = Lettering.Placement(Text, Anchor, HeightMm, Rotation, Alignment);
-        Point2[] corners = [box.Min, new(box.Max.X, box.Min.Y), box.Max, new(box.Min.X, box.Max.Y)];
-        return Contour.Polygon(corners.Select(placement.Apply));
+        return Contour.Polygon(Contour.Rectangle(box).Vertices.Select(v => placement.Apply(v.Position)));
     }
 
     private static void Demand(bool holds, string rule, string parameter)

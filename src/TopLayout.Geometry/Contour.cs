@@ -70,6 +70,9 @@ public sealed partial class Contour : IEquatable<Contour>
     /// <summary>A closed contour of straight edges through the points.</summary>
     public static Contour Polygon(params IEnumerable<Point2> points) => new(points.Select(p => new Vertex(p)), isClosed: true);
 
+    /// <summary>The border of a box, counter-clockwise from its lower left corner.</summary>
+    public static Contour Rectangle(Box2 box) => Polygon(box.Min, new Point2(box.Max.X, box.Min.Y), box.Max, new Point2(box.Min.X, box.Max.Y));
+
     /// <summary>An open contour of connected segments; each starts where the one before ended.</summary>
     /// <exception cref="ArgumentException">A gap over <see cref="Tolerances.TouchMm"/> between neighbours.</exception>
     public static Contour Chain(IEnumerable<Segment> segments, bool isClosed)

@@ -139,9 +139,8 @@ internal sealed class TileGrid
             return false;
         }
 
-        Point2[] corners = [window.Min, new(window.Max.X, window.Min.Y), window.Max, new(window.Min.X, window.Max.Y)];
         return window.Contains(segment.Start)
             || window.Contains(segment.End)
-            || corners.Select((c, i) => new Segment(c, corners[(i + 1) % 4])).Any(side => Intersections.Of(segment, side).Count > 0);
+            || Contour.Rectangle(window).Segments.Any(side => Intersections.Of(segment, side).Count > 0);
     }
 }

@@ -85,7 +85,7 @@ public static class TiledPdfWriter
         {
             var trim = grid.Trim(tile);
             var (a, b) = (At(trim.Min), At(trim.Max));
-            furniture.Add(new ContourShape("overview", Role.Dimension, Contour.Polygon(a, new Point2(b.X, a.Y), b, new Point2(a.X, b.Y))));
+            furniture.Add(new ContourShape("overview", Role.Dimension, Contour.Rectangle(new Box2(a, b))));
             furniture.Add(new LabelShape("overview", Role.Dimension, tile.Name, a.MidpointTo(b) - new Vec2(0, 3), 6, Alignment.Centre));
         }
 

@@ -27,7 +27,7 @@ public static class HtmlReport
         var title = Encoded(top.Layout.Design[Identity.Name].Value);
         text.Append("<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\">\n");
         text.Append("<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">\n");
-        text.Append((string)$"<title>{title}</title>\n<style>{Style}</style>\n</head>\n<body>\n");
+        Line(text, $"<title>{title}</title>\n<style>{Style}</style>\n</head>\n<body>");
         var blocks = ReportContent.Of(top).ToList();
 
         // The drawings follow the findings: before the first table.
@@ -63,9 +63,11 @@ public static class HtmlReport
     {
         using var svg = new MemoryStream();
         SvgWriter.Write(sheet, svg);
-        text.Append((string)$"<figure>\n<img alt=\"{Encoded(sheet.Description)}\" src=\"data:image/svg+xml;base64,{Convert.ToBase64String(svg.ToArray())}\">\n");
-        text.Append((string)$"<figcaption>{Encoded(sheet.Title)}. Not to scale here: print the sheet itself to work from.</figcaption>\n</figure>\n");
+        Line(text, $"<figure>\n<img alt=\"{Encoded(sheet.Description)}\" src=\"data:image/svg+xml;base64,{Convert.ToBase64String(svg.ToArray())}\">");
+        Line(text, $"<figcaption>{Encoded(sheet.Title)}. Not to scale here: print the sheet itself to work from.</figcaption>\n</figure>");
     }
+
+    private static void Line(StringBuilder text, string line) => text.Append(line).Append('\n');
 
     private static string Text(Item item) =>
         $"<li>{(item.Strong.Length > 0 ? $"<strong>{Marked(item.Strong)}</strong>: " : "")}{string.Join("<br>\n", item.Lines.Select(Marked))}</li>\n";

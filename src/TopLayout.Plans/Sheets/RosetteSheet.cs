@@ -42,8 +42,7 @@ internal static class RosetteSheet
         return board.Finish("rosette", $"Rosette and soundhole - {layout.Design[Identity.Name].Value}", "The soundhole and the channel for its rosette at full size.");
     }
 
-    private static IReadOnlyList<Contour> Inside(Contour line, Box2 body) => Region.Inside(
-        Contour.Polygon(body.Min, new Point2(body.Max.X, body.Min.Y), body.Max, new Point2(body.Min.X, body.Max.Y))).Clip(line);
+    private static IReadOnlyList<Contour> Inside(Contour line, Box2 body) => Region.Inside(Contour.Rectangle(body)).Clip(line);
 
     private static void Measures(SheetBoard board, Layout layout, FaceView view, Box2 body)
     {

@@ -28,7 +28,7 @@ internal sealed class SheetBoard
 
     /// <summary>Draws a closed rectangle.</summary>
     public void Box(string part, Role role, Box2 box) =>
-        Draw(part, role, Contour.Polygon(box.Min, new Point2(box.Max.X, box.Min.Y), box.Max, new Point2(box.Min.X, box.Max.Y)));
+        Draw(part, role, Contour.Rectangle(box));
 
     /// <summary>Writes a line of text at a fixed place.</summary>
     public LabelShape Write(
