@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Runtime.InteropServices;
 
 namespace TopLayout.Geometry;
 
@@ -15,14 +16,13 @@ public sealed partial class Contour : IEquatable<Contour>
     /// <exception cref="ArgumentException">Fewer than two vertices, a coordinate that is not finite, or a bulge outside [−1, 1].</exception>
     public Contour(IEnumerable<Vertex> vertices, bool isClosed)
     {
-        Vertices = [.. vertices];
-        IsClosed = isClosed;
-        if (Vertices.Length < 2)
+        Vertex[] corners = [.. vertices];
+        if (corners.Length < 2)
         {
             throw new ArgumentException("a contour has at least two vertices", nameof(vertices));
         }
 
-        foreach (var v in Vertices)
+        foreach (var v in corners)
         {
             if (!v.Position.IsFinite || !(Math.Abs(v.Bulge) <= 1))
             {
@@ -32,13 +32,24 @@ public sealed partial class Contour : IEquatable<Contour>
 
         if (!isClosed)
         {
-            Vertices = Vertices.SetItem(Vertices.Length - 1, new Vertex(Vertices[^1].Position));
+            corners[^1] = new Vertex(corners[^1].Position);
         }
 
-        Vertices = [.. Vertices.Select((v, i) => IsFlat(v, Vertices[(i + 1) % Vertices.Length]) ? v with { Bulge = 0 } : v)];
-        var count = isClosed ? Vertices.Length : Vertices.Length - 1;
-        _segments = [.. Enumerable.Range(0, count).Select(i =>
-            new Segment(Vertices[i].Position, Vertices[(i + 1) % Vertices.Length].Position, Vertices[i].Bulge, Vertices[i].Label))];
+        var segments = new Segment[isClosed ? corners.Length : corners.Length - 1];
+        for (var i = 0; i < segments.Length; i++)
+        {
+            var end = corners[(i + 1) % corners.Length];
+            if (IsFlat(corners[i], end))
+            {
+                corners[i] = corners[i] with { Bulge = 0 };
+            }
+
+            segments[i] = new Segment(corners[i].Position, end.Position, corners[i].Bulge, corners[i].Label);
+        }
+
+        IsClosed = isClosed;
+        Vertices = ImmutableCollectionsMarshal.AsImmutableArray(corners);
+        _segments = ImmutableCollectionsMarshal.AsImmutableArray(segments);
     }
 
     /// <summary>The corners in order.</summary>

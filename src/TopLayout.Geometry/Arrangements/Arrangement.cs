@@ -36,7 +36,7 @@ internal sealed class Arrangement
         Strands = strands;
         (_nodes, var parts, Carriers) = Noder.Cut(strands, touchMm);
         (Fragments, _) = Merging.Coincident(_nodes, parts, strands, touchMm);
-        Curves = [.. Fragments.Select(f => f.Curve)];
+        Curves = Array.ConvertAll(Fragments, f => f.Curve);
         _rotation = new Rotation(Fragments, Curves, _nodes.Count);
         (_cycleOf, var cycles) = Cycles();
         (_windings, IsConsistent) = Windings.Of(this, _cycleOf, cycles);

@@ -124,8 +124,12 @@ internal static class Joining
     /// <summary>Index of the piece that starts at the lowest vertex; of vertices equally low (to the touch distance) the leftmost.</summary>
     public static int Lowest(List<Piece> loop)
     {
-        var bottom = loop.Min(p => p.Start.Y) + Tolerances.TouchMm;
-        var best = -1;
+        var (bottom, best) = (double.PositiveInfinity, -1);
+        foreach (var piece in loop)
+        {
+            bottom = Math.Min(bottom, piece.Start.Y + Tolerances.TouchMm);
+        }
+
         for (var i = 0; i < loop.Count; i++)
         {
             if (loop[i].Start.Y <= bottom && (best < 0 || loop[i].Start.X < loop[best].Start.X))

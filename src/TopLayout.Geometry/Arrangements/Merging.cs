@@ -8,16 +8,15 @@ internal static class Merging
         NodeTable nodes, Fragment[] parts, IReadOnlyList<Strand> strands, double touchMm)
     {
         var merged = new List<Fragment>(parts.Length);
-        var firsts = new Dictionary<(int, int), int>(parts.Length);
+        var firsts = new int[System.Numerics.BitOperations.RoundUpToPowerOf2((uint)parts.Length + 1)];
+        Array.Fill(firsts, -1);
         var nexts = new List<int>(parts.Length);
         var trail = new List<(int Half, int Strand)>();
         foreach (var part in parts)
         {
-            var key = part.From < part.To ? (part.From, part.To) : (part.To, part.From);
-            var first = firsts.TryGetValue(key, out var any) ? any : -1;
+            ref var first = ref firsts[Bucket(part.From, part.To) & (firsts.Length - 1)];
             var found = first;
-            var most = 4 * touchMm / part.Curve.ChordLength;
-            while (found >= 0 && Math.Abs(Bulge(merged[found], part.From) - part.Curve.Bulge) > most)
+            while (found >= 0 && !IsAlong(merged[found], part, touchMm))
             {
                 found = nexts[found];
             }
@@ -27,7 +26,7 @@ internal static class Merging
                 found = merged.Count;
                 merged.Add(part);
                 nexts.Add(first);
-                firsts[key] = found;
+                first = found;
             }
             else
             {
@@ -43,7 +42,15 @@ internal static class Merging
         return WithoutIdle(merged, trail);
     }
 
-    private static double Bulge(Fragment f, int from) => f.From == from ? f.Curve.Bulge : -f.Curve.Bulge;
+    // One number for a pair of nodes in either order; pairs that share it cost a comparison, no more.
+    private static int Bucket(int from, int to) => unchecked((Math.Min(from, to) * 73856093) ^ (Math.Max(from, to) * 19349663));
+
+    private static bool IsAlong(in Fragment f, in Fragment part, double touchMm)
+    {
+        var turned = f.From == part.To && f.To == part.From;
+        return (turned || (f.From == part.From && f.To == part.To))
+            && Math.Abs((turned ? -f.Curve.Bulge : f.Curve.Bulge) - part.Curve.Bulge) * part.Curve.ChordLength <= 4 * touchMm;
+    }
 
     // Its curve, which the fragment it joins has already, stays.
     private static Fragment Turned(Fragment f) => f with
@@ -82,6 +89,11 @@ internal static class Merging
     // Fragments whose weights cancel divide nothing.
     private static (Fragment[] Fragments, IReadOnlyList<(int Half, int Strand)> Trail) WithoutIdle(List<Fragment> merged, List<(int Half, int Strand)> trail)
     {
+        if (merged.TrueForAll(f => f.Weight != 0 || f.IsPath))
+        {
+            return ([.. merged], trail);
+        }
+
         var numbers = new int[merged.Count];
         var kept = new List<Fragment>(merged.Count);
         for (var i = 0; i < merged.Count; i++)

@@ -21,7 +21,8 @@ internal sealed class Noder
         _touch = touchMm;
         Nodes = new NodeTable(touchMm, strands.Count * 2);
         _carriers = new Curve[strands.Count];
-        var fragments = new List<Fragment>(strands.Count);
+        _fragments = new Fragment[strands.Count];
+        var count = 0;
         for (var i = 0; i < strands.Count; i++)
         {
             var s = strands[i];
@@ -29,7 +30,7 @@ internal sealed class Noder
             _carriers[i] = new Curve(Nodes[from], Nodes[to], s.Segment.Bulge);
             if (from != to)
             {
-                fragments.Add(new Fragment
+                _fragments[count++] = new Fragment
                 {
                     From = from,
                     To = to,
@@ -40,11 +41,11 @@ internal sealed class Noder
                     NameWith = i,
                     NameAgainst = -1,
                     IsPath = s.Weight == 0,
-                });
+                };
             }
         }
 
-        _fragments = [.. fragments];
+        Array.Resize(ref _fragments, count);
     }
 
     public NodeTable Nodes { get; }
@@ -65,7 +66,7 @@ internal sealed class Noder
     {
         _marks.Clear();
         _moved = false;
-        _curves = [.. _fragments.Select(f => f.Curve)];
+        _curves = Array.ConvertAll(_fragments, f => f.Curve);
         var grid = new CurveGrid(_curves, _touch);
         var near = new List<int>();
         for (var i = 0; i < _curves.Length; i++)
@@ -175,36 +176,37 @@ internal sealed class Noder
     private Fragment[] Parts()
     {
         _marks.Sort((m, n) => m.Curve != n.Curve ? m.Curve.CompareTo(n.Curve) : m.Order.CompareTo(n.Order));
-        var parts = new List<Fragment>(_fragments.Length + _marks.Count);
-        var mark = 0;
+        var parts = new Fragment[_fragments.Length + _marks.Count];
+        var (mark, count) = (0, 0);
         for (var i = 0; i < _fragments.Length; i++)
         {
-            var f = _fragments[i];
+            ref readonly var f = ref _fragments[i];
             if (mark == _marks.Count || _marks[mark].Curve != i)
             {
-                parts.Add(f);
+                parts[count++] = f;
                 continue;
             }
 
             var from = f.From;
             for (; mark < _marks.Count && _marks[mark].Curve == i; mark++)
             {
-                AddPart(parts, i, from, _marks[mark].Node);
+                AddPart(parts, ref count, i, from, _marks[mark].Node);
                 from = _marks[mark].Node;
             }
 
-            AddPart(parts, i, from, f.To);
+            AddPart(parts, ref count, i, from, f.To);
         }
 
-        return [.. parts];
+        Array.Resize(ref parts, count);
+        return parts;
     }
 
-    private void AddPart(List<Fragment> parts, int curve, int from, int to)
+    private void AddPart(Fragment[] parts, ref int count, int curve, int from, int to)
     {
         if (from != to)
         {
             var bulge = _curves[curve].BulgeBetween(Nodes[from], Nodes[to]);
-            parts.Add(_fragments[curve] with { From = from, To = to, Curve = new Curve(Nodes[from], Nodes[to], bulge) });
+            parts[count++] = _fragments[curve] with { From = from, To = to, Curve = new Curve(Nodes[from], Nodes[to], bulge) };
         }
     }
 }

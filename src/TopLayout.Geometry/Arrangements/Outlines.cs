@@ -67,8 +67,17 @@ internal static class Outlines
         }
     }
 
-    private static bool IsSliver(List<Piece> loop) =>
-        Math.Abs(loop.Sum(p => p.Shape.AreaTerm)) <= Tolerances.TouchMm * loop.Sum(p => p.Shape.ChordLength);
+    private static bool IsSliver(List<Piece> loop)
+    {
+        var (area, length) = (0.0, 0.0);
+        foreach (var piece in loop)
+        {
+            area += piece.Shape.AreaTerm;
+            length += piece.Shape.ChordLength;
+        }
+
+        return Math.Abs(area) <= Tolerances.TouchMm * length;
+    }
 
     private static Contour Canonical(List<Piece> loop)
     {

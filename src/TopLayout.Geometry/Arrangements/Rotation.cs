@@ -34,9 +34,10 @@ internal sealed class Rotation
             _halves[fill[_tails[half]]++] = half;
         }
 
+        var scratch = Array.Empty<Departure>();
         for (var node = 0; node < nodes; node++)
         {
-            Sort(_halves.AsSpan(_starts[node], _starts[node + 1] - _starts[node]), curves);
+            Sort(_halves.AsSpan(_starts[node], _starts[node + 1] - _starts[node]), curves, ref scratch);
         }
 
         for (var place = 0; place < _halves.Length; place++)
@@ -54,20 +55,25 @@ internal sealed class Rotation
     }
 
     // Sorted by heading first; then, from the widest gap on, by insertion with the exact comparison, which need not agree with itself.
-    private static void Sort(Span<int> halves, Curve[] curves)
+    private static void Sort(Span<int> halves, Curve[] curves, ref Departure[] scratch)
     {
         if (halves.Length < 3)
         {
             return;
         }
 
-        var departures = new Departure[halves.Length];
+        if (scratch.Length < halves.Length)
+        {
+            scratch = new Departure[halves.Length * 2];
+        }
+
+        var departures = scratch.AsSpan(0, halves.Length);
         for (var i = 0; i < halves.Length; i++)
         {
             departures[i] = new Departure(halves[i], curves[halves[i] >> 1]);
         }
 
-        Array.Sort(departures, ByHeading);
+        departures.Sort(ByHeading);
         FromWidestGap(departures);
         for (var i = 1; i < departures.Length; i++)
         {
@@ -87,8 +93,8 @@ internal sealed class Rotation
         }
     }
 
-    // So that no two which leave alike stand at opposite ends.
-    private static void FromWidestGap(Departure[] sorted)
+    // So that no two which leave alike stand at opposite ends. Both ends turned round, then the whole, is the whole turned.
+    private static void FromWidestGap(Span<Departure> sorted)
     {
         var first = 0;
         var widest = sorted[0].Heading + Departure.FullTurn - sorted[^1].Heading;
@@ -100,12 +106,13 @@ internal sealed class Rotation
             }
         }
 
-        if (first == 0)
+        for (var i = 0; i < first; i++)
         {
-            return;
+            sorted[i] = sorted[i].AfterFullTurn();
         }
 
-        Departure[] turned = [.. sorted[first..], .. sorted[..first].Select(d => d.AfterFullTurn())];
-        turned.CopyTo(sorted, 0);
+        sorted[..first].Reverse();
+        sorted[first..].Reverse();
+        sorted.Reverse();
     }
 }

@@ -11,8 +11,16 @@ internal static class Strands
     /// Strands of several regions in an order that does not depend on the order of the regions, so that equal operands give equal bytes;
     /// the rank keeps the order for labels.
     /// </summary>
-    public static IReadOnlyList<Strand> Of(IReadOnlyList<Region> regions) =>
-        [.. Enumerable.Range(0, regions.Count).Order(Comparer<int>.Create((a, b) => Compare(regions[a], regions[b]))).SelectMany(i => Of(regions[i], i))];
+    public static IReadOnlyList<Strand> Of(IReadOnlyList<Region> regions)
+    {
+        var strands = new List<Strand>(regions.Sum(r => r.Loops.Sum(l => l.Segments.Length)));
+        foreach (var i in Enumerable.Range(0, regions.Count).Order(Comparer<int>.Create((a, b) => Compare(regions[a], regions[b]))))
+        {
+            strands.AddRange(Of(regions[i], i));
+        }
+
+        return strands;
+    }
 
     private static int Compare(Region a, Region b)
     {
