@@ -20,18 +20,9 @@ public sealed partial class Contour
             throw new ArgumentOutOfRangeException(nameof(halfWidthMm), halfWidthMm, "a half width is positive and finite");
         }
 
-        var raw = new RawOffset(halfWidthMm, corner, isBand: true);
         var back = _segments.Reverse().Select(s => s.Reversed()).ToList();
-        if (IsClosed)
-        {
-            raw.Add(_segments, _ => null);
-            raw.Add(back, _ => null);
-        }
-        else
-        {
-            raw.Add([.. _segments, .. back], i => (i + 1) % _segments.Length == 0 ? end : null);
-        }
-
-        return raw.Area();
+        IReadOnlyList<Segment>[] loops = IsClosed ? [_segments, back] : [[.. _segments, .. back]];
+        BandEnd? EndAfter(int i) => !IsClosed && (i + 1) % _segments.Length == 0 ? end : null;
+        return corner.MitreLimit > 0 ? Sweep.Of(loops, halfWidthMm, corner, EndAfter) : RawOffset.Of(loops, halfWidthMm, EndAfter);
     }
 }

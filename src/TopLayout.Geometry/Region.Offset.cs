@@ -25,12 +25,7 @@ public sealed partial class Region
             return Union([this]);
         }
 
-        var raw = new RawOffset(mm, corner);
-        foreach (var loop in Loops)
-        {
-            raw.Add(loop.Segments, _ => null);
-        }
-
-        return raw.Area();
+        var loops = Loops.Select(l => (IReadOnlyList<Segment>)l.Segments);
+        return corner.MitreLimit > 0 ? Sweep.Of(loops, mm, corner, _ => null) : RawOffset.Of(loops, mm, _ => null);
     }
 }

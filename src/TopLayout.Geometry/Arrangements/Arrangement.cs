@@ -15,7 +15,8 @@ namespace TopLayout.Geometry.Arrangements;
 /// <list type="bullet">
 /// <item>An offset or a band is a rule too: the strands are its <see cref="RawOffset"/>, every edge moved along its normal
 /// (<see cref="Parallel"/>), joined at corners, and cut short at inner ones where the parallels cross once (<see cref="InnerCorners"/>),
-/// which spares most crossings. Faces round which the fronts cancel are judged by their distance (<see cref="Nearness"/>).</item>
+/// which spares most crossings. Faces round which the fronts cancel are judged by their distance (<see cref="Nearness"/>). With mitred
+/// corners it is the union of all that the edges pass over (<see cref="Sweep"/>).</item>
 /// <item>A path is clipped without arranging the area (<see cref="PathClip"/>): only edges near it are cut with it, and each stretch is
 /// judged by the area's winding number about its middle, all middles in one pass by height (<see cref="Insides"/>).</item>
 /// <item>Kept loops become edges again by <see cref="Joining"/> and lose short ones by <see cref="Shortening"/>, arranged anew where

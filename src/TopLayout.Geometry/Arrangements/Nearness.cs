@@ -2,7 +2,7 @@ namespace TopLayout.Geometry.Arrangements;
 
 /// <summary>
 /// Tells whether a point lies nearer to given curves than an offset: nearer to a foot between the ends of a curve, or to an end that is
-/// gone round in an arc or a mitre. Ends that are cut flat do not count.
+/// gone round in an arc. Ends that are cut flat do not count.
 /// </summary>
 internal sealed class Nearness
 {
