@@ -15,51 +15,57 @@ internal sealed class BandScan
     /// <summary>Events nearer than this are one, mm.</summary>
     private const double SameMm = 1e-9;
 
-    /// <summary>Width of a column, mm.</summary>
-    private const double ColumnMm = 10;
-
     private readonly BandEdge[] _edges;
-    private readonly Calibration _calibration;
-    private readonly double _w;
-    private readonly Runs _runs;
     private readonly ClusterScan _cluster;
-    private Dictionary<int, List<BandEdge>>? _columns;
+    private readonly double _w;
+    private readonly List<Stretch> _found = [];
+    private readonly double _longest;
 
-    public BandScan(IEnumerable<EdgePiece> pieces, Calibration calibration)
+    /// <param name="pieces">The pieces.</param>
+    /// <param name="cluster">What looks closely; one serves many scans, one after the other.</param>
+    public BandScan(IEnumerable<EdgePiece> pieces, ClusterScan cluster)
     {
         _edges = [.. pieces.Where(p => p.Side != EdgeSide.Neither).Select(p => new BandEdge(p))];
         Array.Sort(_edges, (a, b) => a.Edge.MinX.CompareTo(b.Edge.MinX));
-        (_calibration, _w, _runs) = (calibration, calibration.BandHalfWidthMm, new Runs(calibration.MergeGapMm));
-        _cluster = new ClusterScan(calibration, _runs);
+        foreach (var edge in _edges)
+        {
+            _longest = Math.Max(_longest, edge.Edge.MaxX - edge.Edge.MinX);
+        }
+
+        (_cluster, _w) = (cluster, cluster.Calibration.BandHalfWidthMm);
     }
 
     /// <summary>The pieces that reach into the band of a grain line, with the stretch of each there.</summary>
-    public List<(BandEdge Edge, Stretch Stretch)> InBand(double x)
+    public IEnumerable<(BandEdge Edge, Stretch Stretch)> InBand(double x)
     {
-        var found = new List<(BandEdge Edge, Stretch Stretch)>();
-        foreach (var edge in Columns().GetValueOrDefault(Column(x), []))
+        for (var i = FirstFrom(x - _w - SameMm - _longest); i < _edges.Length && _edges[i].Edge.MinX <= x + _w + SameMm; i++)
         {
-            if (edge.Edge.MinX <= x + _w + SameMm && edge.Edge.MaxX >= x - _w - SameMm)
+            if (_edges[i].Edge.MaxX >= x - _w - SameMm)
             {
-                found.Add((edge, edge.StretchAt(x, _w)));
+                yield return (_edges[i], _edges[i].StretchAt(x, _w));
+            }
+        }
+    }
+
+    /// <summary>The run on the grain line at an x that overlaps another and has a length at least; null when there is none.</summary>
+    public Stretch? Find(double x, Stretch near, double leastMm)
+    {
+        _cluster.Runs.Clear();
+        foreach (var (edge, stretch) in InBand(x))
+        {
+            _cluster.Runs.Add(edge.IsSupported, stretch.Low, stretch.High);
+        }
+
+        _cluster.Runs.Into(_found);
+        foreach (var run in _found)
+        {
+            if (run.Overlaps(near) && run.Length >= leastMm)
+            {
+                return run;
             }
         }
 
-        return found;
-    }
-
-    /// <summary>The runs on the grain line at an x.</summary>
-    public List<Stretch> At(double x)
-    {
-        _runs.Clear();
-        foreach (var (edge, stretch) in InBand(x))
-        {
-            _runs.Add(edge.IsSupported, stretch.Low, stretch.High);
-        }
-
-        var found = new List<Stretch>();
-        _runs.Into(found);
-        return found;
+        return null;
     }
 
     /// <summary>
@@ -99,14 +105,14 @@ internal sealed class BandScan
             for (var i = 0; i <= steps; i++)
             {
                 var x = i == steps ? to : from + ((to - from) * i / steps);
-                _runs.Clear();
+                _cluster.Runs.Clear();
                 foreach (var edge in active)
                 {
                     var s = edge.StretchAt(x, _w);
-                    _runs.Add(edge.IsSupported, s.Low, s.High);
+                    _cluster.Runs.Add(edge.IsSupported, s.Low, s.High);
                 }
 
-                _runs.Into(runs);
+                _cluster.Runs.Into(runs);
                 var (longest, total) = (0.0, 0.0);
                 foreach (var run in runs)
                 {
@@ -127,7 +133,7 @@ internal sealed class BandScan
         for (var i = 0; i + 1 < events.Count; i++)
         {
             var (from, to) = (events[i], events[i + 1]);
-            active.RemoveAll(e => e.Edge.MaxX + _w < to - SameMm);
+            RemovePassed(active, to - SameMm - _w);
             for (; next < _edges.Length && _edges[next].Edge.MinX - _w <= from + SameMm; next++)
             {
                 if (_edges[next].Edge.MaxX + _w >= to - SameMm)
@@ -146,25 +152,32 @@ internal sealed class BandScan
         }
     }
 
-    // The pieces that reach into the band of a grain line of a column across the top, in their order.
-    private Dictionary<int, List<BandEdge>> Columns()
+    private static void RemovePassed(List<BandEdge> active, double x)
     {
-        if (_columns is null)
+        var kept = 0;
+        for (var i = 0; i < active.Count; i++)
         {
-            _columns = [];
-            foreach (var edge in _edges)
+            if (active[i].Edge.MaxX >= x)
             {
-                for (var column = Column(edge.Edge.MinX - _w - SameMm); column <= Column(edge.Edge.MaxX + _w + SameMm); column++)
-                {
-                    (_columns.TryGetValue(column, out var list) ? list : _columns[column] = []).Add(edge);
-                }
+                active[kept++] = active[i];
             }
         }
 
-        return _columns;
+        active.RemoveRange(kept, active.Count - kept);
     }
 
-    private static int Column(double x) => (int)Math.Floor(x / ColumnMm);
+    // The first piece that begins no further left than an x.
+    private int FirstFrom(double x)
+    {
+        var (low, high) = (0, _edges.Length);
+        while (low < high)
+        {
+            var middle = (low + high) / 2;
+            (low, high) = _edges[middle].Edge.MinX < x ? (middle + 1, high) : (low, middle);
+        }
+
+        return low;
+    }
 
     private List<double> Events()
     {
@@ -207,7 +220,7 @@ internal sealed class BandScan
     {
         var (low, high, free) = (double.PositiveInfinity, double.NegativeInfinity, double.NegativeInfinity);
         var end = start;
-        for (; end < active.Count && (end == start || active[end].Reach.Low <= high + _calibration.MergeGapMm + Runs.SlackMm); end++)
+        for (; end < active.Count && (end == start || active[end].Reach.Low <= high + _cluster.Calibration.MergeGapMm + Runs.SlackMm); end++)
         {
             high = Math.Max(high, active[end].Reach.High);
             if (!active[end].IsSupported)

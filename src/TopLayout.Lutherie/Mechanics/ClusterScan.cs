@@ -6,7 +6,7 @@ namespace TopLayout.Lutherie.Mechanics;
 /// to a top within, which is searched. Stations stand no further apart than w, so that the runs of a slanted edge overlap from one to
 /// the next.
 /// </summary>
-internal sealed class ClusterScan(Calibration calibration, Runs runs)
+internal sealed class ClusterScan(Calibration calibration)
 {
     /// <summary>Lines nearer than this are one, mm.</summary>
     private const double SameMm = 1e-9;
@@ -24,10 +24,17 @@ internal sealed class ClusterScan(Calibration calibration, Runs runs)
     private static readonly Crossing[] PastSupport = [Crossing.LowEnds, Crossing.HighEnds];
 
     private readonly double _w = calibration.BandHalfWidthMm;
+    private readonly Runs _runs = new(calibration.MergeGapMm);
     private readonly List<BandEdge> _edges = [];
     private readonly List<double> _marks = [];
     private readonly List<Stretch> _found = [];
     private readonly List<Stretch> _probed = [];
+
+    /// <summary>The settings.</summary>
+    public Calibration Calibration => calibration;
+
+    /// <summary>What makes runs of stretches; free between two calls.</summary>
+    public Runs Runs => _runs;
 
     private enum Crossing
     {
@@ -101,14 +108,14 @@ internal sealed class ClusterScan(Calibration calibration, Runs runs)
     // The longest run at an x; all of them stand in the list after.
     private double Longest(double x)
     {
-        runs.Clear();
+        _runs.Clear();
         foreach (var edge in _edges)
         {
             var s = edge.StretchAt(x, _w);
-            runs.Add(edge.IsSupported, s.Low, s.High);
+            _runs.Add(edge.IsSupported, s.Low, s.High);
         }
 
-        runs.Into(_found);
+        _runs.Into(_found);
         var longest = 0.0;
         foreach (var run in _found)
         {
@@ -214,7 +221,7 @@ internal sealed class ClusterScan(Calibration calibration, Runs runs)
     // Bisection: the sign differs at the ends.
     private double Root(Crossing kind, BandEdge free, BandEdge other, double from, double to, bool isUpAtEnd)
     {
-        for (var i = 0; i < 60 && to - from > 0; i++)
+        while (to - from > SameMm / 10)
         {
             var middle = (from + to) / 2;
             (from, to) = IsUp(kind, free.StretchAt(middle, _w), other.StretchAt(middle, _w)) == isUpAtEnd ? (from, middle) : (middle, to);

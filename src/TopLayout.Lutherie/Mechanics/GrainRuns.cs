@@ -13,25 +13,34 @@ public static class GrainRuns
     private const double EqualMm = RunPatches.EqualMm;
 
     /// <summary>The longest run over all the pieces together; null when none of them has an unsupported length along the grain.</summary>
-    public static GrainRun? Longest(IEnumerable<EdgePiece> pieces, Calibration calibration) =>
-        Sorted(Frames(pieces).SelectMany(frame => InFrame(frame, calibration, 0, onlyLongest: true))).FirstOrDefault();
+    public static GrainRun? Longest(IEnumerable<EdgePiece> pieces, Calibration calibration) => Longest(pieces, new ClusterScan(calibration));
 
     /// <summary>
     /// The longest run of each side of each member by itself, in the order of the pieces: the number by which a member is judged.
     /// A side without an unsupported length along the grain is left out.
     /// </summary>
-    public static ImmutableArray<GrainRun> PerSide(IEnumerable<EdgePiece> pieces, Calibration calibration) => [.. pieces
-        .Where(p => p.Side != EdgeSide.Neither)
-        .GroupBy(p => (p.Member, p.Side))
-        .Select(side => Longest(side, calibration))
-        .OfType<GrainRun>()];
+    public static ImmutableArray<GrainRun> PerSide(IEnumerable<EdgePiece> pieces, Calibration calibration)
+    {
+        var cluster = new ClusterScan(calibration);
+        return [.. pieces
+            .Where(p => p.Side != EdgeSide.Neither)
+            .GroupBy(p => (p.Member, p.Side))
+            .Select(side => Longest(side, cluster))
+            .OfType<GrainRun>()];
+    }
 
     /// <summary>
     /// The runs over all the pieces together that are longer than a floor, longest first. Runs on neighbouring grain lines that overlap
     /// along the grain are one; the longest of them stands for all.
     /// </summary>
-    public static ImmutableArray<GrainRun> Distinct(IEnumerable<EdgePiece> pieces, Calibration calibration, double floorMm) =>
-        [.. Sorted(Frames(pieces).SelectMany(frame => InFrame(frame, calibration, floorMm, onlyLongest: false)))];
+    public static ImmutableArray<GrainRun> Distinct(IEnumerable<EdgePiece> pieces, Calibration calibration, double floorMm)
+    {
+        var cluster = new ClusterScan(calibration);
+        return [.. Sorted(Frames(pieces).SelectMany(frame => InFrame(frame, cluster, floorMm, onlyLongest: false)))];
+    }
+
+    private static GrainRun? Longest(IEnumerable<EdgePiece> pieces, ClusterScan cluster) =>
+        Sorted(Frames(pieces).SelectMany(frame => InFrame(frame, cluster, 0, onlyLongest: true))).FirstOrDefault();
 
     private static IEnumerable<GrainRun> Sorted(IEnumerable<GrainRun> runs) => runs
         .OrderByDescending(r => Math.Round(r.LengthMm / EqualMm))
@@ -40,7 +49,7 @@ public static class GrainRuns
 
     /// <summary>Λ and the total over the grain lines, in order of x within each half; zero where no edge lies.</summary>
     public static ImmutableArray<ProfileSample> Profile(IEnumerable<EdgePiece> pieces, Calibration calibration) =>
-        [.. Frames(pieces).SelectMany(frame => new BandScan(frame, calibration).Profile().Select(s =>
+        [.. Frames(pieces).SelectMany(frame => new BandScan(frame, new ClusterScan(calibration)).Profile().Select(s =>
             new ProfileSample(HalfOf(frame), s.X, s.Longest, s.Total)))];
 
     private static IEnumerable<IGrouping<Angle, EdgePiece>> Frames(IEnumerable<EdgePiece> pieces) => pieces.GroupBy(p => p.Grain);
@@ -48,50 +57,96 @@ public static class GrainRuns
     private static TopHalf HalfOf(IEnumerable<EdgePiece> pieces) =>
         pieces.Select(p => p.Half).Distinct().ToList() is [var only] ? only : TopHalf.Whole;
 
-    private static IEnumerable<GrainRun> InFrame(IGrouping<Angle, EdgePiece> frame, Calibration calibration, double floorMm, bool onlyLongest)
+    private static List<GrainRun> InFrame(IGrouping<Angle, EdgePiece> frame, ClusterScan cluster, double floorMm, bool onlyLongest)
     {
-        var scan = new BandScan(frame, calibration);
-        return scan.Patches(Math.Max(floorMm, EqualMm), onlyLongest).All().Select(patch => ToRun(patch, frame.Key, scan, calibration));
+        var scan = new BandScan(frame, cluster);
+        var runs = new List<GrainRun>();
+        foreach (var patch in scan.Patches(Math.Max(floorMm, EqualMm), onlyLongest).All())
+        {
+            runs.Add(ToRun(patch, frame.Key, scan, cluster.Calibration));
+        }
+
+        return runs;
     }
 
     // The longest run of a patch; where several grain lines in a row are equally bad, the middle one.
     private static GrainRun ToRun(List<RunAt> patch, Angle grain, BandScan scan, Calibration calibration)
     {
-        var worst = patch.Max(e => e.Run.Length);
-        bool IsWorst(double x, Stretch run) => scan.At(x).Exists(r => r.Overlaps(run) && r.Length >= worst - EqualMm);
-        var equal = patch.Where(e => e.Run.Length >= worst - EqualMm).OrderBy(e => e.X).ToList();
+        var worst = 0.0;
+        foreach (var at in patch)
+        {
+            worst = Math.Max(worst, at.Run.Length);
+        }
+
+        Stretch? Worst(double x, Stretch near) => scan.Find(x, near, worst - EqualMm);
+        var equal = patch.FindAll(e => e.Run.Length >= worst - EqualMm);
+        equal.Sort((a, b) => a.X.CompareTo(b.X));
         var last = 0;
-        while (last + 1 < equal.Count && IsWorst((equal[last].X + equal[last + 1].X) / 2, equal[last].Run))
+        while (last + 1 < equal.Count && Worst((equal[last].X + equal[last + 1].X) / 2, equal[last].Run) is not null)
         {
             last++;
         }
 
         var middle = (equal[0].X + equal[last].X) / 2;
-        foreach (var run in scan.At(middle).Where(r => r.Overlaps(equal[0].Run) && r.Length >= worst - EqualMm))
-        {
-            return WithContributions(middle, run, grain, scan, calibration);
-        }
-
-        return WithContributions(equal[0].X, equal[0].Run, grain, scan, calibration);
+        return Worst(middle, equal[0].Run) is { } run
+            ? WithContributions(middle, run, grain, scan, calibration)
+            : WithContributions(equal[0].X, equal[0].Run, grain, scan, calibration);
     }
 
     private static GrainRun WithContributions(double x, Stretch run, Angle grain, BandScan scan, Calibration calibration)
     {
         var w = calibration.BandHalfWidthMm;
-        var parts = scan.InBand(x)
-            .Where(p => !p.Edge.IsSupported && p.Stretch.Overlaps(run))
-            .Select(p => (p.Edge.Piece, p.Edge.Edge, Low: Math.Max(p.Stretch.Low, run.Low), High: Math.Min(p.Stretch.High, run.High)))
-            .Select(p => (p.Piece, Length: p.High - p.Low, Angle: p.Edge.LeastAngle(x - w, x + w), X: (p.Edge.XAt(p.Low) + p.Edge.XAt(p.High)) / 2))
-            .Where(p => p.Length > 0)
-            .ToList();
-        var contributions = parts
-            .GroupBy(p => (p.Piece.Member, p.Piece.Side, p.Piece.Label, p.Piece.IsLongSide))
-            .Select(g => new Contribution(
-                g.Key.Member, g.Key.Side, g.Key.Label, g.Key.IsLongSide, g.Sum(p => p.Length), g.Min(p => p.Angle),
-                g.Sum(p => p.Length * p.X) / g.Sum(p => p.Length)))
-            .OrderByDescending(c => Math.Round(c.LengthMm / EqualMm))
-            .ThenBy(c => c.Member, StringComparer.Ordinal)
-            .ThenBy(c => c.Label, StringComparer.Ordinal);
-        return new GrainRun(HalfOf(parts.Select(p => p.Piece)), grain, x, run.Low, run.High, [.. contributions]);
+        var shares = new List<Share>();
+        var half = (TopHalf?)null;
+        foreach (var (edge, stretch) in scan.InBand(x))
+        {
+            var (low, high) = (Math.Max(stretch.Low, run.Low), Math.Min(stretch.High, run.High));
+            if (edge.IsSupported || high <= low)
+            {
+                continue;
+            }
+
+            var piece = edge.Piece;
+            half = half is null || half == piece.Half ? piece.Half : TopHalf.Whole;
+            var share = shares.Find(s => s.IsOf(piece));
+            if (share is null)
+            {
+                shares.Add(share = new Share(piece));
+            }
+
+            share.Add(high - low, edge.Edge.LeastAngle(x - w, x + w), (edge.Edge.XAt(low) + edge.Edge.XAt(high)) / 2);
+        }
+
+        var contributions = shares.ConvertAll(s => s.ToContribution());
+        contributions.Sort(ByLength);
+        return new GrainRun(half ?? TopHalf.Whole, grain, x, run.Low, run.High, [.. contributions]);
+    }
+
+    private static int ByLength(Contribution a, Contribution b)
+    {
+        var order = Math.Round(b.LengthMm / EqualMm).CompareTo(Math.Round(a.LengthMm / EqualMm));
+        order = order != 0 ? order : string.CompareOrdinal(a.Member, b.Member);
+        order = order != 0 ? order : string.CompareOrdinal(a.Label, b.Label);
+        return order != 0 ? order : (a.Side, a.IsLongSide).CompareTo((b.Side, b.IsLongSide));
+    }
+
+    // What the pieces of one edge give to a run.
+    private sealed class Share(EdgePiece first)
+    {
+        private double _length;
+        private double _moment;
+        private Angle _least = Angle.FromDegrees(180);
+
+        public bool IsOf(EdgePiece piece) =>
+            piece.Member == first.Member && piece.Side == first.Side && piece.Label == first.Label && piece.IsLongSide == first.IsLongSide;
+
+        public void Add(double length, Angle angle, double x)
+        {
+            _length += length;
+            _moment += length * x;
+            _least = angle < _least ? angle : _least;
+        }
+
+        public Contribution ToContribution() => new(first.Member, first.Side, first.Label, first.IsLongSide, _length, _least, _moment / _length);
     }
 }

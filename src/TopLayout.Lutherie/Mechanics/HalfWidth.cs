@@ -28,23 +28,61 @@ public static class HalfWidth
             return area.Area / area.Loops.Sum(l => l.Length);
         }
 
-        var edges = area.Edges
-            .SelectMany(e => EdgePiece.Of(e, grain, ""))
-            .Where(p => p.Side != EdgeSide.Neither)
-            .Select(p => new MonotoneEdge(p.Edge))
-            .ToList();
-        var levels = edges.SelectMany(e => (double[])[e.MinY, e.MaxY]).Distinct().Order().ToList();
-        var squares = levels.Zip(levels.Skip(1)).Sum(l => Integral(edges, l.First, l.Second));
+        var (edges, levels, cuts) = (new List<MonotoneEdge>(), new List<double>(), new List<double>());
+        foreach (var edge in area.Outer.Segments)
+        {
+            Add(edge, grain, edges, levels, cuts);
+        }
+
+        levels.Sort();
+        var (squares, active) = (0.0, new List<MonotoneEdge>());
+        for (var i = 1; i < levels.Count; i++)
+        {
+            if (levels[i] > levels[i - 1])
+            {
+                squares += Integral(edges, active, levels[i - 1], levels[i]);
+            }
+        }
+
         return squares / (area.Area / 2);
+    }
+
+    // The parts of an edge that run along the grain, in its frame, and the levels of their ends.
+    private static void Add(Segment edge, Angle grain, List<MonotoneEdge> edges, List<double> levels, List<double> cuts)
+    {
+        cuts.Clear();
+        cuts.AddRange([0, 1]);
+        Cuts.AtTurns(edge, grain, cuts);
+        Cuts.Order(cuts);
+        for (var i = 1; i < cuts.Count; i++)
+        {
+            var piece = EdgePiece.Placed(edge.Part(cuts[i - 1], cuts[i]), "", TopHalf.Whole, grain, supportedBy: null, isLongSide: false);
+            if (piece.Side != EdgeSide.Neither)
+            {
+                var part = new MonotoneEdge(piece.Edge);
+                edges.Add(part);
+                levels.Add(part.MinY);
+                levels.Add(part.MaxY);
+            }
+        }
     }
 
     // ∫ Σb² dy, every stretch of a line square to the grain counted by itself, between two levels with no edge end between. Edges end square
     // to the grain as roots of y; y = middle + half·sin t turns them into smooth functions of t, which the rule takes on two halves.
-    private static double Integral(List<MonotoneEdge> edges, double low, double high)
+    private static double Integral(List<MonotoneEdge> edges, List<MonotoneEdge> active, double low, double high)
     {
-        var (middle, half) = ((low + high) / 2, (high - low) / 2);
-        var active = edges.FindAll(e => e.MinY <= low && e.MaxY >= high);
-        if (!active.Exists(e => e.IsArc))
+        var (middle, half, hasArc) = ((low + high) / 2, (high - low) / 2, false);
+        active.Clear();
+        foreach (var edge in edges)
+        {
+            if (edge.MinY <= low && edge.MaxY >= high)
+            {
+                active.Add(edge);
+                hasArc |= edge.IsArc;
+            }
+        }
+
+        if (!hasArc)
         {
             // Straight edges: b² is a parabola of y, which Simpson's rule takes exactly.
             return half / 3 * (Squares(active, low) + (4 * Squares(active, middle)) + Squares(active, high));

@@ -42,7 +42,11 @@ internal sealed class RunPatches(double floorMm, bool onlyLongest)
         {
             if (run.Length > Floor)
             {
-                Floor = onlyLongest ? Math.Max(Floor, run.Length - EqualMm) : Floor;
+                if (onlyLongest)
+                {
+                    Raise(run.Length);
+                }
+
                 Add(new RunAt(x, run));
             }
         }
@@ -55,7 +59,40 @@ internal sealed class RunPatches(double floorMm, bool onlyLongest)
     public void EndCluster() => _border.AddRange(_last);
 
     /// <summary>The patches, each in order of x.</summary>
-    public IEnumerable<List<RunAt>> All() => _found.Index().GroupBy(f => Lead(f.Index), f => f.Item).Select(g => g.ToList());
+    public IReadOnlyList<List<RunAt>> All()
+    {
+        var patches = new List<List<RunAt>>();
+        var patchOf = new int[_found.Count];
+        for (var i = 0; i < _found.Count; i++)
+        {
+            ref var patch = ref patchOf[Lead(i)];
+            if (patch == 0)
+            {
+                patches.Add([]);
+                patch = patches.Count;
+            }
+
+            patches[patch - 1].Add(_found[i]);
+        }
+
+        return patches;
+    }
+
+    // Of the longest only those as long as it are of interest; the shorter ones that led up to it are not.
+    private void Raise(double length)
+    {
+        if (length > Floor + (2 * EqualMm))
+        {
+            foreach (var list in (ReadOnlySpan<List<int>>)[_leaders, _before, _border, _last, _own])
+            {
+                list.Clear();
+            }
+
+            _found.Clear();
+        }
+
+        Floor = Math.Max(Floor, length - EqualMm);
+    }
 
     private void Add(RunAt found)
     {
