@@ -19,22 +19,9 @@ internal static class DrawCommand
             Description = $"only this sheet; may stand several times: {string.Join(", ", SheetCatalog.All.Select(e => e.Name))}",
             HelpName = "sheet",
         };
-        var paper = new Option<Paper?>("--paper")
-        {
-            Description = "paper of the tiled PDF files; A4 when left out, or Letter when the design is in inches",
-            HelpName = string.Join("|", Paper.All.Select(p => p.Name)),
-            CustomParser = result =>
-            {
-                var given = result.Tokens[0].Value;
-                var found = Paper.All.FirstOrDefault(p => p.Name.Equals(given, StringComparison.OrdinalIgnoreCase));
-                if (found is null)
-                {
-                    result.AddError($"`--paper` takes {string.Join(", ", Paper.All.Select(p => p.Name))}; it is `{given}`");
-                }
-
-                return found;
-            },
-        };
+        var paper = Word("--paper", "paper of the tiled PDF files; A4 when left out, or Letter when the design is in inches", [.. Paper.All.Select(p => (p.Name, (Paper?)p))]);
+        var page = Word("--page", "page of the PDF files that show a sheet whole; as large as the sheet when left out", [.. PageFormat.All.Select(p => (p.Name, (PageFormat?)p))]);
+        var half = Word("--half", "of the tiled plans of the whole top only this side of the centre line, with a fold line", ("left", (SheetHalf?)SheetHalf.Left), ("right", SheetHalf.Right));
         var measuredX = Measured("--measured-x", "bar across");
         var measuredY = Measured("--measured-y", "bar along");
         var level = Word("--dxf", "level of the DXF files: r12 (every reader), r2000, or lines-and-arcs for readers that lose bulges", ("r12", DxfLevel.R12), ("r2000", DxfLevel.R2000), ("lines-and-arcs", DxfLevel.LinesAndArcs));
@@ -45,7 +32,7 @@ internal static class DrawCommand
         var quiet = new Option<bool>("--quiet") { Description = "say nothing but errors and failed checks" };
         var command = new Command("draw", "write every sheet and the report into a folder")
         {
-            design, folder, only, paper, measuredX, measuredY, level, unit, origin, overwrite, cutAnyway, quiet,
+            design, folder, only, page, paper, half, measuredX, measuredY, level, unit, origin, overwrite, cutAnyway, quiet,
         };
         command.SetAction(parsed => DrawSheets.Run(
             parsed.GetValue(design)!,
@@ -56,7 +43,9 @@ internal static class DrawCommand
             {
                 CutAnyway = parsed.GetValue(cutAnyway),
                 Only = [.. parsed.GetValue(only) ?? []],
+                Page = parsed.GetValue(page) ?? PageFormat.Fitted,
                 Paper = parsed.GetValue(paper),
+                Half = parsed.GetValue(half),
                 Correction = new ScaleCorrection(parsed.GetValue(measuredX) ?? 1, parsed.GetValue(measuredY) ?? 1),
                 Dxf = new DxfOptions(parsed.GetValue(level), parsed.GetValue(unit), parsed.GetValue(origin)),
             }));
@@ -84,9 +73,8 @@ internal static class DrawCommand
         },
     };
 
-    // One of a few words; the first stands when none is given.
+    // One of a few words, in any case; the default of the type stands when none is given.
     private static Option<T> Word<T>(string name, string description, params (string Word, T Value)[] words)
-        where T : struct
     {
         var option = new Option<T>(name)
         {
@@ -97,14 +85,14 @@ internal static class DrawCommand
                 var given = result.Tokens[0].Value;
                 foreach (var (word, value) in words)
                 {
-                    if (word == given)
+                    if (word.Equals(given, StringComparison.OrdinalIgnoreCase))
                     {
                         return value;
                     }
                 }
 
                 result.AddError($"`{name}` takes {string.Join(", ", words.Select(w => w.Word))}; it is `{given}`");
-                return default;
+                return default!;
             },
         };
         return option;

@@ -33,7 +33,9 @@ internal static class DrawSheets
             return ExitCode.CouldNotRun;
         }
 
-        var files = Pipeline.Files(top, options);
+        var progress = quiet ? null : new Progress(Console.Error, Console.IsErrorRedirected);
+        var files = Pipeline.Files(top, options, progress is null ? null : progress.Begin);
+        progress?.End();
         if (files.Count == 0)
         {
             Console.Error.WriteLine($"nothing to draw: the design has no {string.Join(" and no ", options.Only)}, or a check withholds it");
@@ -52,6 +54,11 @@ internal static class DrawSheets
             {
                 Console.Out.WriteLine(Path.Combine(target, file.Name));
             }
+        }
+
+        if (Pipeline.TooLarge(top, options) is [_, ..] large)
+        {
+            Console.Error.WriteLine($"larger than {options.Page.Name}, so written on a page that fits: {string.Join(", ", large)}");
         }
 
         if (Pipeline.Withheld(top, options) is [_, ..] withheld)

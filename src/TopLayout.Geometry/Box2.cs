@@ -33,6 +33,11 @@ public readonly record struct Box2(Point2 Min, Point2 Max)
         new Point2(Math.Min(Min.X, other.Min.X), Math.Min(Min.Y, other.Min.Y)),
         new Point2(Math.Max(Max.X, other.Max.X), Math.Max(Max.Y, other.Max.Y)));
 
+    /// <summary>What both boxes hold; empty when they are apart.</summary>
+    public Box2 Common(Box2 other) => new(
+        new Point2(Math.Max(Min.X, other.Min.X), Math.Max(Min.Y, other.Min.Y)),
+        new Point2(Math.Min(Max.X, other.Max.X), Math.Min(Max.Y, other.Max.Y)));
+
     /// <summary>The box grown by a margin on every side, mm (negative shrinks).</summary>
     public Box2 Grown(double marginMm) => new(
         new Point2(Min.X - marginMm, Min.Y - marginMm), new Point2(Max.X + marginMm, Max.Y + marginMm));

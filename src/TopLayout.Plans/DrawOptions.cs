@@ -19,6 +19,12 @@ public sealed record DrawOptions
     /// <summary>The paper of a printer at home; null for A4, or US letter where the design is in inches.</summary>
     public Paper? Paper { get; init; }
 
+    /// <summary>The page of the sheets printed whole.</summary>
+    public PageFormat Page { get; init; } = PageFormat.Fitted;
+
+    /// <summary>One side of the centre line for the tiled plans of the whole top; null for both.</summary>
+    public SheetHalf? Half { get; init; }
+
     /// <summary>How prints are corrected.</summary>
     public ScaleCorrection Correction { get; init; } = ScaleCorrection.None;
 

@@ -39,18 +39,25 @@ public static class Pipeline
     /// Every file of a reviewed top that is wanted, in order. Cut files (templates) are left out when a check failed, unless asked for: a
     /// template that will crack the top should not lie about. The report comes with all sheets, not with single ones.
     /// </summary>
-    public static IReadOnlyList<OutputFile> Files(ReviewedTop top, DrawOptions options)
+    /// <param name="top">The top.</param>
+    /// <param name="options">What is drawn.</param>
+    /// <param name="begins">Told the name of each kind of sheet before it is drawn, its number and how many there are.</param>
+    public static IReadOnlyList<OutputFile> Files(ReviewedTop top, DrawOptions options, Action<string, int, int>? begins = null)
     {
         var paper = options.Paper ?? (top.Layout.Design.Units == LengthUnit.Inch ? Paper.Letter : Paper.A4);
         var files = new List<OutputFile>();
-        foreach (var entry in Wanted(options).Where(e => !(e.IsCutFile && IsWithheld(top, options))))
+        var entries = Wanted(options).Where(e => !(e.IsCutFile && IsWithheld(top, options))).ToList();
+        foreach (var (i, entry) in entries.Index())
         {
+            begins?.Invoke(entry.Name, i + 1, entries.Count);
+            var half = entry.HasCentreLine ? options.Half : null;
             foreach (var sheet in entry.Draw(top))
             {
-                files.Add(new OutputFile(entry.PathOf(sheet) + ".dxf", Bytes(s => DxfWriter.Write(sheet, s, options.Dxf))));
-                files.Add(new OutputFile(entry.PathOf(sheet) + ".svg", Bytes(s => SvgWriter.Write(sheet, s))));
-                files.Add(new OutputFile(entry.PathOf(sheet) + ".pdf", Bytes(s => PdfWriter.Write(sheet, s))));
-                files.Add(new OutputFile(entry.PathOf(sheet) + "-tiles.pdf", Bytes(s => TiledPdfWriter.Write(sheet, s, paper, options.Correction))));
+                var path = entry.PathOf(sheet);
+                files.Add(new OutputFile(path + ".dxf", Bytes(s => DxfWriter.Write(sheet, s, options.Dxf))));
+                files.Add(new OutputFile(path + ".svg", Bytes(s => SvgWriter.Write(sheet, s))));
+                files.Add(new OutputFile(path + ".pdf", Bytes(s => PdfWriter.Write(sheet, s, options.Page))));
+                files.Add(new OutputFile(path + "-tiles.pdf", Bytes(s => TiledPdfWriter.Write(sheet, s, paper, options.Correction, half))));
             }
         }
 
@@ -68,6 +75,10 @@ public static class Pipeline
     public static IReadOnlyList<string> Withheld(ReviewedTop top, DrawOptions options) => IsWithheld(top, options)
         ? [.. Wanted(options).Where(e => e.IsCutFile && e.Draw(top).Any()).Select(e => e.Name)]
         : [];
+
+    /// <summary>The wanted sheets that are larger than the page asked for; they are written on a page that fits.</summary>
+    public static IReadOnlyList<string> TooLarge(ReviewedTop top, DrawOptions options) =>
+        [.. Wanted(options).Where(e => !(e.IsCutFile && IsWithheld(top, options))).SelectMany(e => e.Draw(top)).Where(s => options.Page.Around(s) is null).Select(s => s.Name)];
 
     private static IEnumerable<SheetEntry> Wanted(DrawOptions options) =>
         SheetCatalog.All.Where(e => options.Only.IsEmpty || options.Only.Contains(e.Name));

@@ -40,7 +40,7 @@ public class PrintTests(ITestOutputHelper output)
         var (whole, tiled) = (desk.At("whole.pdf"), desk.At("tiled.pdf"));
         using (var stream = File.Create(whole))
         {
-            PdfWriter.Write(sheet, stream);
+            PdfWriter.Write(sheet, stream, PageFormat.Fitted);
         }
 
         using (var stream = File.Create(tiled))
@@ -53,7 +53,7 @@ public class PrintTests(ITestOutputHelper output)
             return;
         }
 
-        var grid = TileGrid.Of(sheet, Paper.A4);
+        var (grid, around) = (TileGrid.Of(sheet, Paper.A4), PageFormat.Fitted.Around(sheet)!.Value);
         Assert.Equal(grid.Tiles.Length + 1, pages.Count);
         var (same, other) = (0L, 0L);
         foreach (var (index, tile) in grid.Tiles.Index())
@@ -65,7 +65,7 @@ public class PrintTests(ITestOutputHelper output)
                 for (var x = (int)(trim.Min.X * PxPerMm); x < trim.Max.X * PxPerMm; x++)
                 {
                     var (mmX, mmY) = ((double)x / PxPerMm, (double)y / PxPerMm);
-                    var (wx, wy) = ((int)Math.Round((mmX - sheet.Page.Min.X) * PxPerMm), (int)Math.Round((sheet.Page.Max.Y - mmY) * PxPerMm));
+                    var (wx, wy) = ((int)Math.Round((mmX - around.Min.X) * PxPerMm), (int)Math.Round((around.Max.Y - mmY) * PxPerMm));
                     var (tx, ty) = (
                         (int)Math.Round((mmX - tile.Window.Min.X + TileGrid.MarginMm) * PxPerMm),
                         (int)Math.Round((tile.Window.Max.Y - mmY + TileGrid.MarginMm) * PxPerMm));
@@ -84,5 +84,36 @@ public class PrintTests(ITestOutputHelper output)
 
         output.WriteLine($"{same} pixels alike, {other} not");
         Assert.True(other < 0.001 * (same + other), $"{other} of {same + other} pixels differ");
+    }
+
+    /// <summary>A half plan needs fewer pages than the whole, each clean; its fold runs down through them at x = 0.</summary>
+    [Fact]
+    public void HalfPlan_OfThePlans_FitsFewerTiles()
+    {
+        using var desk = new Desk();
+        int Pages(params string[] more)
+        {
+            var folder = desk.At(string.Concat(more) + "plans");
+            Assert.Equal(0, Toplayout.Run(["draw", Toplayout.PresetFile("auditorium"), "--out", folder, "--only", "inside-plan", "--quiet", .. more]).Code);
+            var file = Path.Combine(folder, "inside-plan-tiles.pdf");
+            OutsideReader.CheckDrawing(output, ["--strict", "--ppm", "4", file]);
+            return File.ReadAllText(file, System.Text.Encoding.Latin1).Split("/Type /Page ").Length - 1;
+        }
+
+        var (whole, left, right) = (Pages(), Pages("--half", "left"), Pages("--half", "right"));
+
+        output.WriteLine($"whole {whole}, left {left}, right {right} pages");
+        Assert.True(left < whole && right < whole, $"whole {whole}, left {left}, right {right} pages");
+    }
+
+    /// <summary>A roll of 610 mm takes a bar of 580.</summary>
+    [Fact]
+    public void WholeSheet_OnARoll_IsAsWideAsTheRollAndHasItsBars()
+    {
+        using var desk = new Desk();
+        var folder = desk.At("plans");
+        Assert.Equal(0, Toplayout.Run("draw", Toplayout.PresetFile("auditorium"), "--out", folder, "--only", "outside-plan", "--page", "roll-610", "--quiet").Code);
+
+        OutsideReader.CheckDrawing(output, ["--strict", "--ppm", "4", "--expect-line", "580", Path.Combine(folder, "outside-plan.pdf")]);
     }
 }

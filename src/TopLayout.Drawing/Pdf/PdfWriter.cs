@@ -2,15 +2,31 @@ using TopLayout.Geometry;
 
 namespace TopLayout.Drawing.Pdf;
 
-/// <summary>Writes a sheet as PDF at true size on one page as large as the sheet. All of it is lines, letters too. The same sheet gives the same bytes.</summary>
+/// <summary>
+/// Writes a sheet as PDF at true size on one page, with bars and a right triangle to prove the print by. All of it is lines, letters too. The
+/// same sheet gives the same bytes.
+/// </summary>
 public static class PdfWriter
 {
+    private const double WholeFromEdgeMm = 12;
+    private const double TriangleFromEdgeMm = 7;
+
     /// <summary>Writes the sheet; the stream stays open.</summary>
-    public static void Write(Sheet sheet, Stream output)
+    /// <param name="sheet">The sheet.</param>
+    /// <param name="output">Where to.</param>
+    /// <param name="format">The page; a sheet too large for it gets one that fits.</param>
+    public static void Write(Sheet sheet, Stream output, PageFormat format)
     {
+        var page = format.Around(sheet) ?? PageFormat.Fitted.Around(sheet)!.Value;
         var book = new PdfBook(sheet);
-        var content = new PdfContent().InMillimetres().Place(new Point2(0, 0) - sheet.Page.Min).Draw(PdfBook.Drawing);
-        book.AddPage(sheet.Page.Width, sheet.Page.Height, new Box2(new Point2(0, 0), new Point2(sheet.Page.Width, sheet.Page.Height)), content);
+        var shift = new Point2(0, 0) - page.Min;
+        var content = new PdfContent().InMillimetres().Save().Place(shift).Draw(PdfBook.Drawing).Restore();
+        foreach (var shape in ScaleBars.Of(page.Width, page.Height, WholeFromEdgeMm).Concat(ScaleBars.Triangle(page.Width, page.Height, TriangleFromEdgeMm)))
+        {
+            content.Draw(shape);
+        }
+
+        book.AddPage(page.Width, page.Height, new Box2(sheet.Page.Min + shift, sheet.Page.Max + shift), content);
         output.Write(book.Finish());
     }
 }

@@ -11,7 +11,7 @@ internal static class ScaleBars
     /// <summary>The part they are drawn under.</summary>
     public const string Part = "scale bars";
 
-    private const double FromEdgeMm = 7;
+    private const double TileFromEdgeMm = 7;
     private const double TickMm = 2;
     private const double TextMm = 2.2;
     private const double MmPerInch = 25.4;
@@ -20,9 +20,34 @@ internal static class ScaleBars
     public static double LengthOn(double sideMm) => Math.Floor((sideMm - 30) / 10) * 10;
 
     /// <summary>Both bars on paper of a size, in mm from its lower left corner.</summary>
-    public static IEnumerable<Shape> Of(double widthMm, double heightMm) =>
-        [.. Bar(widthMm, new Placement(new Vec2((widthMm - LengthOn(widthMm)) / 2, FromEdgeMm), Angle.Zero, false), "x"),
-         .. Bar(heightMm, new Placement(new Vec2(FromEdgeMm, (heightMm - LengthOn(heightMm)) / 2), Angle.FromDegrees(-90), true), "y")];
+    public static IEnumerable<Shape> Of(double widthMm, double heightMm, double fromEdgeMm = TileFromEdgeMm) =>
+        [.. Bar(widthMm, new Placement(new Vec2((widthMm - LengthOn(widthMm)) / 2, fromEdgeMm), Angle.Zero, false), "x"),
+         .. Bar(heightMm, new Placement(new Vec2(fromEdgeMm, (heightMm - LengthOn(heightMm)) / 2), Angle.FromDegrees(-90), true), "y")];
+
+    /// <summary>
+    /// Three crosses in the margins that stand 150, 200 and 250 mm apart, a right triangle: what is square on paper is square on the print. None
+    /// where the paper is too small.
+    /// </summary>
+    public static IEnumerable<Shape> Triangle(double widthMm, double heightMm, double fromEdgeMm)
+    {
+        var lies = widthMm >= heightMm;
+        var (across, along) = lies ? (200.0, 150.0) : (150.0, 200.0);
+        if (widthMm < across + (4 * fromEdgeMm) || heightMm < along + (4 * fromEdgeMm))
+        {
+            yield break;
+        }
+
+        var corner = new Point2(fromEdgeMm, fromEdgeMm);
+        foreach (var (at, name) in ((Point2, string)[])[(corner, "P"), (corner + new Vec2(across, 0), "Q"), (corner + new Vec2(0, along), "R")])
+        {
+            yield return Line(default, at - new Vec2(TickMm, 0), at + new Vec2(TickMm, 0));
+            yield return Line(default, at - new Vec2(0, TickMm), at + new Vec2(0, TickMm));
+            yield return new LabelShape(Part, Role.Dimension, name, at + new Vec2(0.8, 0.8), TextMm);
+        }
+
+        var text = $"P to Q {NumberFormat.Trimmed(across, 0)} mm, P to R {NumberFormat.Trimmed(along, 0)} mm, Q to R 250 mm; print at actual size, 100 %";
+        yield return new LabelShape(Part, Role.Dimension, text, corner + new Vec2(6, -1), TextMm);
+    }
 
     // Along x from the origin with its ticks upward, then placed; mirrored and turned it runs along y with its ticks to the right.
     private static IEnumerable<Shape> Bar(double sideMm, Placement placement, string axis)

@@ -3,7 +3,7 @@ using TopLayout.Geometry;
 namespace TopLayout.Drawing.Pdf;
 
 /// <summary>What stands on a tile besides the drawing: joints, crosses shared with its neighbours, its name and theirs, and the bars.</summary>
-internal sealed class TileFurniture(TileGrid grid, string title)
+internal sealed class TileFurniture(TileGrid grid, string title, string correction, bool isHalf)
 {
     private const string Part = "tile";
     private const double ArmMm = 4;
@@ -12,7 +12,7 @@ internal sealed class TileFurniture(TileGrid grid, string title)
     private const double NameMm = 4;
 
     /// <summary>The lines and letters of a tile, in mm from the paper's lower left corner.</summary>
-    public IEnumerable<Shape> Of(Tile tile) => [.. Joints(tile), .. Crosses(tile), .. Names(tile), .. ScaleBars.Of(grid.WidthMm, grid.HeightMm)];
+    public IEnumerable<Shape> Of(Tile tile) => [.. Joints(tile), .. Crosses(tile), .. Fold(tile), .. Names(tile), .. ScaleBars.Of(grid.WidthMm, grid.HeightMm)];
 
     /// <summary>From sheet coordinates to the paper's, for a tile.</summary>
     public static Vec2 Shift(Tile tile) => new Point2(TileGrid.MarginMm, TileGrid.MarginMm) - tile.Window.Min;
@@ -46,12 +46,23 @@ internal sealed class TileFurniture(TileGrid grid, string title)
         }
     }
 
+    // A half plan is folded on the centre line, or turned over along it.
+    private IEnumerable<Shape> Fold(Tile tile)
+    {
+        if (isHalf && tile.Window.Min.X < 0 && tile.Window.Max.X > 0)
+        {
+            var (foot, head) = (new Point2(0, tile.Window.Min.Y), new Point2(0, tile.Window.Max.Y));
+            yield return Line(tile, foot, head, Emphasis.Normal);
+            yield return Label("fold here, on the centre line", new Point2(0, tile.Window.Center.Y) + Shift(tile) + new Vec2(-1.2, 0), TextMm, Alignment.Centre, 90);
+        }
+    }
+
     private IEnumerable<Shape> Names(Tile tile)
     {
         var (width, height) = (grid.WidthMm, grid.HeightMm);
         var top = height - TileGrid.MarginMm + 2;
         yield return Label(tile.Name, new Point2(TileGrid.MarginMm, top), NameMm, Alignment.Left, 0);
-        yield return Label($"{title}: print at actual size, 100 %, not fitted to the page", new Point2(width - TileGrid.MarginMm, top), TextMm, Alignment.Right, 0);
+        yield return Label($"{title}: print at actual size, 100 %; {correction}", new Point2(width - TileGrid.MarginMm, top), TextMm, Alignment.Right, 0);
         foreach (var (row, column, at, degrees) in ((int, int, Point2, double)[])[
             (-1, 0, new Point2(width / 2, top + 4), 0),
             (1, 0, new Point2(width / 2, TileGrid.MarginMm - TextMm - 1.2), 0),

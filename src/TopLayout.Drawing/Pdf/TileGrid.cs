@@ -28,12 +28,11 @@ internal sealed class TileGrid
     /// <summary>The least two neighbours show in common, mm.</summary>
     public const double OverlapMm = 10;
 
-    private TileGrid(Sheet sheet, double widthMm, double heightMm)
+    private TileGrid(Sheet sheet, Box2 page, double widthMm, double heightMm)
     {
-        (WidthMm, HeightMm) = (widthMm, heightMm);
+        (WidthMm, HeightMm, Shown) = (widthMm, heightMm, page);
         var (wide, high) = (widthMm - (2 * MarginMm), heightMm - (2 * MarginMm));
         (StepX, StepY) = (Math.Floor(wide - OverlapMm), Math.Floor(high - OverlapMm));
-        var page = sheet.Page;
         Columns = Math.Max(1, (int)Math.Ceiling((page.Width - (wide - StepX)) / StepX));
         Rows = Math.Max(1, (int)Math.Ceiling((page.Height - (high - StepY)) / StepY));
 
@@ -47,7 +46,7 @@ internal sealed class TileGrid
             {
                 var corner = new Point2(left + (column * StepX), top - (row * StepY));
                 var window = new Box2(new Point2(corner.X, corner.Y - high), new Point2(corner.X + wide, corner.Y));
-                if (HasInk(sheet, window))
+                if (page.Overlaps(window) && HasInk(sheet, window.Common(page)))
                 {
                     all.Add(new Tile(row, column, window));
                 }
@@ -82,10 +81,17 @@ internal sealed class TileGrid
     /// <summary>The tiles with something on them, row by row.</summary>
     public ImmutableArray<Tile> Tiles { get; }
 
+    /// <summary>The part of the sheet that is shown, in sheet coordinates, mm.</summary>
+    public Box2 Shown { get; }
+
     /// <summary>The grid on upright or on lying paper, whichever needs fewer pages; upright where they are equal.</summary>
-    public static TileGrid Of(Sheet sheet, Paper paper)
+    /// <param name="sheet">The sheet.</param>
+    /// <param name="paper">The paper.</param>
+    /// <param name="shown">The part of the sheet to show, in sheet coordinates, mm; the whole page when left out.</param>
+    public static TileGrid Of(Sheet sheet, Paper paper, Box2? shown = null)
     {
-        var (upright, lying) = (new TileGrid(sheet, paper.ShortMm, paper.LongMm), new TileGrid(sheet, paper.LongMm, paper.ShortMm));
+        var page = shown ?? sheet.Page;
+        var (upright, lying) = (new TileGrid(sheet, page, paper.ShortMm, paper.LongMm), new TileGrid(sheet, page, paper.LongMm, paper.ShortMm));
         return lying.Tiles.Length < upright.Tiles.Length ? lying : upright;
     }
 

@@ -10,28 +10,31 @@ public static class TiledPdfWriter
 {
     private const double LineMm = 5;
     private const double TextMm = 2.8;
+    private const double OverFoldMm = 8;
 
     /// <summary>Writes the sheet; the stream stays open.</summary>
     /// <param name="sheet">The sheet.</param>
     /// <param name="output">Where to.</param>
     /// <param name="paper">The paper of all pages; it lies or stands, whichever needs fewer.</param>
     /// <param name="correction">How the printer is corrected; the whole page is stretched round its middle, bars and all.</param>
-    public static void Write(Sheet sheet, Stream output, Paper paper, ScaleCorrection correction)
+    /// <param name="half">One side of the sheet's centre line, x = 0, with a fold line on it; null for the whole sheet.</param>
+    public static void Write(Sheet sheet, Stream output, Paper paper, ScaleCorrection correction, SheetHalf? half = null)
     {
-        var grid = TileGrid.Of(sheet, paper);
+        var grid = TileGrid.Of(sheet, paper, half is { } side ? Half(sheet.Page, side) : null);
         var book = new PdfBook(sheet);
         if (grid.Tiles.Length > 1)
         {
             AddOverview(book, grid, paper, correction);
         }
 
-        var furniture = new TileFurniture(grid, sheet.Title);
+        var furniture = new TileFurniture(grid, sheet.Title, Corrected(correction), isHalf: half is not null);
         foreach (var tile in grid.Tiles)
         {
             var content = Page(grid, correction)
                 .Save()
                 .Clip(new Box2(new Point2(TileGrid.MarginMm, TileGrid.MarginMm), new Point2(grid.WidthMm - TileGrid.MarginMm, grid.HeightMm - TileGrid.MarginMm)))
                 .Place(TileFurniture.Shift(tile))
+                .Clip(grid.Shown)
                 .Draw(PdfBook.Drawing)
                 .Restore();
             var trim = grid.Trim(tile);
@@ -40,6 +43,15 @@ public static class TiledPdfWriter
 
         output.Write(book.Finish());
     }
+
+    // A little over the centre line, so that the fold has paper on both sides.
+    private static Box2 Half(Box2 page, SheetHalf half) => half == SheetHalf.Left
+        ? page with { Max = new Point2(Math.Min(page.Max.X, OverFoldMm), page.Max.Y) }
+        : page with { Min = new Point2(Math.Max(page.Min.X, -OverFoldMm), page.Min.Y) };
+
+    private static string Corrected(ScaleCorrection correction) => correction.IsNone
+        ? "printed without correction"
+        : $"corrected: x by {Percent(correction.X)}, y by {Percent(correction.Y)}";
 
     private static PdfContent Page(TileGrid grid, ScaleCorrection correction)
     {
@@ -69,7 +81,7 @@ public static class TiledPdfWriter
             "print at actual size, 100 %, not fitted to the page, on one side only",
             $"check with a ruler that the bars measure {Bar(grid.WidthMm)} and {Bar(grid.HeightMm)} mm, on this page and the last",
             "cut along a joint, lay it over its neighbour, cross on cross; tape, and measure the whole again",
-            correction.IsNone ? "printed without correction" : $"corrected: x by {Percent(correction.X)}, y by {Percent(correction.Y)}",
+            Corrected(correction),
         ];
         const double Margin = TileGrid.MarginMm;
         var head = grid.HeightMm - Margin - (lines.Length * LineMm) - 2;
@@ -89,7 +101,7 @@ public static class TiledPdfWriter
             furniture.Add(new LabelShape("overview", Role.Dimension, tile.Name, a.MidpointTo(b) - new Vec2(0, 3), 6, Alignment.Centre));
         }
 
-        var content = Page(grid, correction).Save().Place(shift, scale, scale).Draw(PdfBook.Drawing).Restore();
+        var content = Page(grid, correction).Save().Place(shift, scale, scale).Clip(grid.Shown).Draw(PdfBook.Drawing).Restore();
         Finish(book, grid, content, furniture, new Box2(new Point2(0, 0), new Point2(grid.WidthMm, grid.HeightMm)));
     }
 

@@ -28,7 +28,8 @@ internal static class PlanSheet
         var foot = ProfilePlot.Draw(board, top, view, body, body.Min.Y - GapMm);
         FindingMarks.GrainLines(board, top, view, body.Min.Y, foot);
         foot = FindingMarks.List(board, top, new Point2(body.Min.X, foot - 4));
-        TitleBlock.Draw(board, top, title, FaceMarks.Reading(view), new Point2(body.Min.X, foot - 8), body.Width);
+        foot = TitleBlock.Draw(board, top, title, FaceMarks.Reading(view), new Point2(body.Min.X, foot - 8), body.Width);
+        Legend.Draw(board, new Point2(body.Min.X, foot - 4));
         return board.Finish(name, $"{title} - {layout.Design[Identity.Name].Value}", Description(view, title));
     }
 
@@ -46,6 +47,7 @@ internal static class PlanSheet
 
         var box = view.Map(layout.Outline).Bounds;
         board.Line("centre line", Role.Centre, new Point2(0, box.Max.Y + 6), new Point2(0, box.Min.Y - 6));
+        board.Line("datum", Role.Centre, new Point2(box.Min.X, 0), new Point2(box.Max.X, 0));
         foreach (var member in layout.Members)
         {
             Member(board, member, view);

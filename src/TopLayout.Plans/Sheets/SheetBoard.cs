@@ -18,6 +18,9 @@ internal sealed class SheetBoard
     /// <summary>The box round what is drawn so far, mm.</summary>
     public Box2 Extents => Box2.Around(_shapes.Select(s => s.Bounds));
 
+    /// <summary>The ways in which lines are drawn so far.</summary>
+    public IReadOnlySet<(Role Role, Emphasis Emphasis)> Lines => _shapes.OfType<ContourShape>().Select(s => (s.Role, s.Emphasis)).ToHashSet();
+
     /// <summary>Draws a contour.</summary>
     public void Draw(string part, Role role, Contour contour, Emphasis emphasis = Emphasis.Normal) =>
         _shapes.Add(new ContourShape(part, role, contour, emphasis));

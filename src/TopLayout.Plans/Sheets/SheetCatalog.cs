@@ -12,6 +12,9 @@ public sealed record SheetEntry(string Name, bool IsCutFile, Func<ReviewedTop, I
     /// <summary>The folder they are written into; empty for the output folder itself.</summary>
     public string Folder { get; init; } = "";
 
+    /// <summary>True when x = 0 is the centre line of the top, so that half of the sheet may be printed alone.</summary>
+    public bool HasCentreLine { get; init; }
+
     /// <summary>The path of a sheet's file inside the output folder, without extension; always with '/'.</summary>
     public string PathOf(Sheet sheet) => Folder.Length == 0 ? sheet.Name : $"{Folder}/{sheet.Name}";
 }
@@ -22,8 +25,8 @@ public static class SheetCatalog
     /// <summary>All of them.</summary>
     public static ImmutableArray<SheetEntry> All { get; } =
     [
-        new("outside-plan", false, top => One(PlanSheet.Outside(top))),
-        new("inside-plan", false, top => One(PlanSheet.Inside(top))),
+        new("outside-plan", false, top => One(PlanSheet.Outside(top))) { HasCentreLine = true },
+        new("inside-plan", false, top => One(PlanSheet.Inside(top))) { HasCentreLine = true },
         new("rosette", true, top => One(RosetteSheet.Draw(top))),
         new("bridge-place", false, top => One(BridgeSheet.Draw(top))),
         new("tongue", true, top => One(TongueSheet.Draw(top))),

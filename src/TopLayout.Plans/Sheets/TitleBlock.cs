@@ -13,8 +13,8 @@ internal static class TitleBlock
     private const string Part = "title block";
     private const double BarMm = 100;
 
-    /// <summary>Draws the block below a height, from a left edge, at least as wide as asked, mm.</summary>
-    public static void Draw(SheetBoard board, ReviewedTop top, string title, string reading, Point2 topLeft, double widthMm)
+    /// <summary>Draws the block below a height, from a left edge, at least as wide as asked, mm; returns its lower edge.</summary>
+    public static double Draw(SheetBoard board, ReviewedTop top, string title, string reading, Point2 topLeft, double widthMm)
     {
         var design = top.Layout.Design;
         var y = topLeft.Y - 9;
@@ -31,6 +31,7 @@ internal static class TitleBlock
         Bar(board, new Point2(x, y));
         var right = Math.Max(topLeft.X + widthMm, labels.Max(l => l.Bounds.Max.X) + 4);
         board.Box(Part, Role.Text, new Box2(new Point2(topLeft.X, y - 4), new Point2(right, topLeft.Y)));
+        return y - 4;
     }
 
     private static string Assumed(ReviewedTop top)

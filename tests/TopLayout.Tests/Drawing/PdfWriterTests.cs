@@ -14,9 +14,9 @@ public class PdfWriterTests
     [Fact]
     public void Write_TwiceAndUnderACommaCulture_GivesTheSameBytes()
     {
-        var (whole, tiled) = (Bytes(PdfWriter.Write, Mixed()), Bytes(Tiled, Mixed()));
+        var (whole, tiled) = (Bytes(Whole, Mixed()), Bytes(Tiled, Mixed()));
 
-        InCulture.Run("de-DE", () => Assert.Equal(whole, Bytes(PdfWriter.Write, Mixed())));
+        InCulture.Run("de-DE", () => Assert.Equal(whole, Bytes(Whole, Mixed())));
         InCulture.Run("tr-TR", () => Assert.Equal(tiled, Bytes(Tiled, Mixed())));
     }
 
@@ -37,11 +37,11 @@ public class PdfWriterTests
     [Fact]
     public void Write_Page_IsTheSheetToAHundredthOfAMmAndAsksForNoScaling()
     {
-        var text = Encoding.Latin1.GetString(Bytes(PdfWriter.Write, Mixed()));
+        var text = Encoding.Latin1.GetString(Bytes(Whole, Mixed()));
 
         var box = Regex.Match(text, @"/MediaBox \[0 0 ([\d.]+) ([\d.]+)\]");
-        Check.Near(200, double.Parse(box.Groups[1].Value, CultureInfo.InvariantCulture) * 25.4 / 72, 0.001, "width");
-        Check.Near(100, double.Parse(box.Groups[2].Value, CultureInfo.InvariantCulture) * 25.4 / 72, 0.001, "height");
+        Check.Near(200 + 40, double.Parse(box.Groups[1].Value, CultureInfo.InvariantCulture) * 25.4 / 72, 0.001, "width");
+        Check.Near(100 + 40, double.Parse(box.Groups[2].Value, CultureInfo.InvariantCulture) * 25.4 / 72, 0.001, "height");
         Assert.Contains("/PrintScaling /None", text, StringComparison.Ordinal);
         Assert.DoesNotContain("/Font", text, StringComparison.Ordinal);
         Assert.DoesNotContain("Date", text, StringComparison.Ordinal);
@@ -135,6 +135,55 @@ public class PdfWriterTests
     [InlineData(297, 260)]
     [InlineData(215.9, 180)]
     public void ScaleBars_AreAsLongAsThePaperAllows(double side, double expected) => Assert.Equal(expected, ScaleBars.LengthOn(side));
+
+    /// <summary>Crosses at three corners of a right triangle, and the sides said beside it.</summary>
+    [Theory]
+    [InlineData(300, 400, 150, 200)]
+    [InlineData(400, 300, 200, 150)]
+    public void Triangle_OnALargePage_HasSides150And200And250(double width, double height, double across, double along)
+    {
+        var arms = ScaleBars.Triangle(width, height, 7).OfType<ContourShape>().Select(s => s.Contour.Segments[0]).ToList();
+
+        var crosses = arms.Chunk(2).Select(pair => pair[0].PointAt(0.5)).ToList();
+        Assert.All(arms.Chunk(2), pair => Check.Near(0, pair[0].PointAt(0.5).DistanceTo(pair[1].PointAt(0.5)), 1e-9, "arms cross in the middle"));
+        Check.Near(across, crosses[0].DistanceTo(crosses[1]), 1e-9, "across");
+        Check.Near(along, crosses[0].DistanceTo(crosses[2]), 1e-9, "along");
+        Check.Near(250, crosses[1].DistanceTo(crosses[2]), 1e-9, "third side");
+        Assert.Empty(ScaleBars.Triangle(170, 210, 7));
+    }
+
+    /// <summary>The sheet stands in the middle, the way round it fits; a page too small is none.</summary>
+    [Theory]
+    [InlineData("fitted", 500, 700, 540, 740)]
+    [InlineData("A1", 500, 700, 594, 841)]
+    [InlineData("A1", 700, 500, 841, 594)]
+    [InlineData("roll-610", 500, 700, 610, 740)]
+    [InlineData("roll-914", 1500, 700, 1540, 914)]
+    [InlineData("ansi-D", 500, 700, 558.8, 863.6)]
+    [InlineData("A2", 500, 700, 0, 0)]
+    [InlineData("roll-610", 700, 800, 0, 0)]
+    public void PageFormat_RoundASheet_IsTheStandardPage(string name, double width, double height, double pageWidth, double pageHeight)
+    {
+        var sheet = TopLayout.Drawing.Sheet.Around("s", "S", "S.", [new ContourShape("a", Role.Cut, Contour.Rectangle(new Box2(new Point2(-30, -40), new Point2(width - 50, height - 60))))]);
+
+        var page = PageFormat.All.Single(f => f.Name == name).Around(sheet);
+
+        Assert.Equal((pageWidth, pageHeight), (Math.Round(page?.Width ?? 0, 6), Math.Round(page?.Height ?? 0, 6)));
+        Check.Near(0, page?.Center.DistanceTo(sheet.Page.Center) ?? 0, 1e-9, "middle");
+    }
+
+    /// <summary>Left and right half share the strip about the centre line and show nothing of the other side.</summary>
+    [Fact]
+    public void Half_OfASheet_IsClippedBesideTheCentreLine()
+    {
+        var sheet = TopLayout.Drawing.Sheet.Around("s", "S", "S.", [new ContourShape("a", Role.Cut, Contour.Rectangle(new Box2(new Point2(-200, -300), new Point2(200, 0))))]);
+        string Text(SheetHalf half) => Encoding.Latin1.GetString(Bytes((s, stream) => TiledPdfWriter.Write(s, stream, Paper.A4, ScaleCorrection.None, half), sheet));
+
+        Assert.Contains("-210 -310 218 320 re W n", Text(SheetHalf.Left), StringComparison.Ordinal);
+        Assert.Contains("-8 -310 218 320 re W n", Text(SheetHalf.Right), StringComparison.Ordinal);
+    }
+
+    private static void Whole(Sheet sheet, Stream stream) => PdfWriter.Write(sheet, stream, PageFormat.Fitted);
 
     private static void Tiled(Sheet sheet, Stream stream) => TiledPdfWriter.Write(sheet, stream, Paper.A4, ScaleCorrection.None);
 }

@@ -1,0 +1,38 @@
+using TopLayout.Drawing;
+using TopLayout.Geometry;
+
+namespace TopLayout.Plans.Sheets;
+
+/// <summary>What each line of a plan means: a sample of every way in which lines are drawn on it, and a word.</summary>
+internal static class Legend
+{
+    private const string Part = "legend";
+    private const double SampleMm = 22;
+    private const double ColumnMm = 56;
+    private const double RowMm = 5;
+
+    private static readonly (Role Role, Emphasis Emphasis, string Means)[] Entries =
+    [
+        (Role.Cut, Emphasis.Normal, "cut"),
+        (Role.Pocket, Emphasis.Normal, "channel"),
+        (Role.Mark, Emphasis.Normal, "this face"),
+        (Role.Hidden, Emphasis.Normal, "other face"),
+        (Role.Hidden, Emphasis.Faint, "other face"),
+        (Role.Centre, Emphasis.Normal, "centre, datum"),
+        (Role.Finding, Emphasis.Bad, "fails"),
+        (Role.Finding, Emphasis.Doubtful, "doubtful"),
+        (Role.Finding, Emphasis.Normal, "note"),
+    ];
+
+    /// <summary>Draws it below a place, in three columns.</summary>
+    public static void Draw(SheetBoard board, Point2 topLeft)
+    {
+        var drawn = board.Lines;
+        foreach (var (i, entry) in Entries.Where(e => drawn.Contains((e.Role, e.Emphasis))).Index())
+        {
+            var at = topLeft + new Vec2(i % 3 * ColumnMm, -RowMm * ((i / 3) + 1));
+            board.Line(Part, entry.Role, at, at + new Vec2(SampleMm, 0), entry.Emphasis);
+            board.Write(Part, entry.Means, at + new Vec2(SampleMm + 3, -1.2));
+        }
+    }
+}
