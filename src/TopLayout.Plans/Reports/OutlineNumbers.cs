@@ -59,25 +59,32 @@ internal static class OutlineNumbers
         yield return [w.Side is null ? $"{w.Name}, from neck edge" : $"{w.Name}, {w.Side} half, from neck edge", w.FromNeckEdge];
     }
 
-    // The arcs of one half from the neck to the tail; one that only passes a station is told once.
     private static IEnumerable<IReadOnlyList<Cell>> Radii(Layout layout, int side, string whose)
     {
-        var arcs = new List<(string Label, bool IsHollow, double From, double To, double Radius)>();
-        foreach (var s in BodyWidths.Half(layout.Outline, side).Where(s => s.IsArc))
+        var unit = layout.Design.Units;
+        return Arcs(layout.Outline, side).Select(a => (IReadOnlyList<Cell>)
+        [
+            $"radius, {a.Label}{whose}{(a.IsHollow ? ", hollow" : "")}, from {LengthText.Of(-a.First.Start.Y, unit)} to {LengthText.WithUnit(-a.Last.End.Y, unit)}", a.Radius,
+        ]);
+    }
+
+    /// <summary>The arcs of one half from the neck to the tail, at x ≥ 0; one that only passes a station is told once.</summary>
+    public static IReadOnlyList<OutlineArc> Arcs(Contour outline, int side)
+    {
+        var arcs = new List<OutlineArc>();
+        foreach (var s in BodyWidths.Half(outline, side).Where(s => s.IsArc))
         {
             if (arcs.Count > 0 && arcs[^1].Label == s.Label && Math.Abs(arcs[^1].Radius - s.Radius) < Tolerances.ShortestMm)
             {
-                arcs[^1] = arcs[^1] with { To = -s.End.Y };
+                arcs[^1] = arcs[^1] with { Last = s, Longest = arcs[^1].Longest.Length < s.Length ? s : arcs[^1].Longest };
             }
             else
             {
-                arcs.Add((s.Label, s.Bulge > 0, -s.Start.Y, -s.End.Y, s.Radius));
+                arcs.Add(new OutlineArc(s, s, s));
             }
         }
 
-        var unit = layout.Design.Units;
-        return arcs.Select(a => (IReadOnlyList<Cell>)
-            [$"radius, {a.Label}{whose}{(a.IsHollow ? ", hollow" : "")}, from {LengthText.Of(a.From, unit)} to {LengthText.WithUnit(a.To, unit)}", a.Radius]);
+        return arcs;
     }
 
     private static NumberTable Offsets(Layout layout)
@@ -113,4 +120,20 @@ internal static class OutlineNumbers
             new("from_neck_edge", "from neck edge"), new("side", "side"), new("measured", "measured"), new("drawn", "drawn"), new("difference", "difference"),
         ],
         layout.Body.Residuals.Select(r => (IReadOnlyList<Cell>)[r.FromNeckEdge, r.IsLeft ? "left" : "right", r.Measured, r.Drawn, r.Difference]));
+}
+
+/// <summary>One arc of a half, in one piece or several.</summary>
+/// <param name="First">Its piece nearest to the neck.</param>
+/// <param name="Last">Its piece nearest to the tail.</param>
+/// <param name="Longest">Its longest piece.</param>
+internal readonly record struct OutlineArc(Segment First, Segment Last, Segment Longest)
+{
+    /// <summary>Its name.</summary>
+    public string Label => First.Label;
+
+    /// <summary>Its radius, mm.</summary>
+    public double Radius => First.Radius;
+
+    /// <summary>Whether it is hollow, seen from outside.</summary>
+    public bool IsHollow => First.Bulge > 0;
 }

@@ -24,6 +24,9 @@ public static class SheetCatalog
     [
         new("outside-plan", false, top => One(PlanSheet.Outside(top))),
         new("inside-plan", false, top => One(PlanSheet.Inside(top))),
+        new("outline", false, top => One(OutlineSheet.Draw(top))),
+        new("half-template", true, HalfTemplateSheets.Draw),
+        new("mould", true, top => One(MouldSheet.Draw(top))),
         new("rosette", true, top => One(RosetteSheet.Draw(top))),
         new("bridge-place", false, top => One(BridgeSheet.Draw(top))),
         new("tongue", true, top => One(TongueSheet.Draw(top))),

@@ -30,8 +30,12 @@ public static class BodyWidths
     /// <param name="side">−1 for the bass half, +1 for the treble half.</param>
     public static IReadOnlyList<Segment> Half(Contour outline, int side)
     {
-        var half = outline.Segments.Where(s => s.PointAt(0.5).X * side > 0);
-        return side > 0 ? [.. half.Reverse().Select(s => s.Reversed())] : [.. half.Select(s => s.Placed(Placement.MirroredAcrossY))];
+        var box = outline.Bounds.Grown(1);
+        var ends = outline.Crossings(new Segment(new Point2(0, box.Min.Y), new Point2(0, box.Max.Y)));
+        var (tail, neck) = (ends[0], ends[^1]);
+        return side > 0
+            ? [.. outline.Between(tail, neck).Reverse().Select(s => s.Reversed())]
+            : [.. outline.Between(neck, tail).Select(s => s.Placed(Placement.MirroredAcrossY))];
     }
 
     private static List<BodyWidth> Extremes(Contour outline, string word, int side)
