@@ -115,9 +115,9 @@ internal static class OutlineNumbers
 
     private static NumberTable Residuals(Layout layout) => new(
         "measured",
-        "Measured half-widths, left and right as seen from outside",
+        "Measured half-widths",
         [
-            new("from_neck_edge", "from neck edge"), new("side", "side"), new("measured", "measured"), new("drawn", "drawn"), new("difference", "difference"),
+            new("from_neck_edge", "from neck edge"), new("side", "from outside"), new("measured", "measured"), new("drawn", "drawn"), new("difference", "difference"),
         ],
         layout.Body.Residuals.Select(r => (IReadOnlyList<Cell>)[r.FromNeckEdge, r.IsLeft ? "left" : "right", r.Measured, r.Drawn, r.Difference]));
 }
