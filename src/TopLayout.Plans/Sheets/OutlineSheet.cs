@@ -62,7 +62,7 @@ internal static class OutlineSheet
         right.Add(0, "0 neck edge");
         foreach (var w in BodyWidths.Of(layout.Outline))
         {
-            var what = w.Side is null ? $"{w.Name} {StationLadder.Text(layout, 2 * w.Half)}" : $"{w.Name}, {w.Side} half {StationLadder.Text(layout, w.Half)}";
+            var what = w.Side is null ? $"{w.Name} {StationLadder.Text(layout, 2 * w.Half)}" : $"{w.Name}, {w.Side} {StationLadder.Text(layout, w.Half)}";
             right.Add(-w.FromNeckEdge, $"{what} at {StationLadder.Text(layout, w.FromNeckEdge)}");
         }
 

@@ -29,7 +29,7 @@ internal static class PlanMeasures
         var widths = new Ladder("widths", body.Min.X - OffMm, outward: -1);
         foreach (var w in BodyWidths.Of(layout.Outline))
         {
-            var what = w.Side is null ? $"{w.Name} {Text(layout, 2 * w.Half)}" : $"{w.Name}, {w.Side} half {Text(layout, w.Half)}";
+            var what = w.Side is null ? $"{w.Name} {Text(layout, 2 * w.Half)}" : $"{w.Name}, {w.Side} {Text(layout, w.Half)}";
             var isLeft = w.Side is null || (w.Side == "bass") == view.IsBassLeft;
             widths.Add(-w.FromNeckEdge, $"{what} at {Text(layout, w.FromNeckEdge)}", isLeft ? -w.Half - 2 : null);
         }

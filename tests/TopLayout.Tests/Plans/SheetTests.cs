@@ -17,9 +17,10 @@ public class SheetTests
     [MemberData(nameof(Presets))]
     public void Sheets_OfEveryPreset_NoLabelTouchesAnotherOrALine(string preset)
     {
-        foreach (var units in preset == "inches" ? (string[])["in"] : ["mm", "in"])
+        // As it is, and, where every length stands on a line of its own, in the other unit.
+        foreach (var edit in preset is "inches" or "measured" ? (Func<string, string>[])[t => t] : [t => t, InInches])
         {
-            foreach (var sheet in Sheets(preset, t => units == "in" && preset != "inches" ? InInches(t) : t))
+            foreach (var sheet in Sheets(preset, edit))
             {
                 Assert.Equal([], Collisions.Of(sheet).Select(c => $"{sheet.Name}: {c.Label.Text} on {c.Other.Part}"));
             }
