@@ -6,7 +6,7 @@ namespace TopLayout.Geometry;
 /// <param name="Point">The point itself, mm.</param>
 public readonly record struct Location(int Segment, double Fraction, Point2 Point);
 
-/// <summary>Crossing, cutting and the parallel of a contour.</summary>
+/// <summary>Crossing and cutting a contour.</summary>
 public sealed partial class Contour
 {
     /// <summary>Where a segment meets the contour, in the order of travel along <paramref name="cut"/>; a shared vertex counts once.</summary>
@@ -71,34 +71,6 @@ public sealed partial class Contour
         return backward is null || (forward is not null && forward.Sum(s => s.Length) <= backward.Sum(s => s.Length))
             ? forward!
             : [.. backward.Reverse().Select(s => s.Reversed())];
-    }
-
-    /// <summary>
-    /// The line everywhere <paramref name="leftMm"/> to the left of a contour whose joints run on without a corner (negative: to the
-    /// right). Null when an arc would shrink to nothing, or when a joint has a corner or turns straight back.
-    /// </summary>
-    public Contour? Parallel(double leftMm)
-    {
-        var moved = new List<Vertex>(_segments.Length + 1);
-        for (var i = 0; i < _segments.Length; i++)
-        {
-            var s = _segments[i];
-            var isLastOfOpen = !IsClosed && i == _segments.Length - 1;
-            if (!isLastOfOpen && !IsSmooth(s.TangentAt(1), _segments[(i + 1) % _segments.Length].TangentAt(0)))
-            {
-                return null;
-            }
-
-            if (s.IsArc && s.Radius - (Math.Sign(s.Bulge) * leftMm) < Tolerances.ShortestMm)
-            {
-                return null;
-            }
-
-            moved.Add(new Vertex(s.Start + (s.TangentAt(0).Left * leftMm), s.Bulge, s.Label));
-        }
-
-        var last = _segments[^1];
-        return new Contour(IsClosed ? moved : moved.Append(new Vertex(last.End + (last.TangentAt(1).Left * leftMm))), IsClosed);
     }
 
     private static bool IsSmooth(Vec2 arriving, Vec2 leaving) =>

@@ -48,7 +48,7 @@ public static class RoomCheck
                     Measured = new Measurement(past, "mm", 0),
                     Where = at,
                     Place = member.Places[0],
-                    OtherPlaces = [.. member.Places.Skip(1).Append(layout.Design[Outline.Length].Place).Distinct().Where(p => p != member.Places[0])],
+                    OtherPlaces = [.. member.Places.Skip(1).Append(layout.Body.Place).Distinct().Where(p => p != member.Places[0])],
                     Cure = $"move it {Say.Mm(Up(past))} or more towards the middle of the body, or make it smaller",
                 };
             }

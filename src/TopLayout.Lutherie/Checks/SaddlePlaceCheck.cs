@@ -27,7 +27,7 @@ public static class SaddlePlaceCheck
             Measured = new Measurement(share, "", share < UsualLow ? UsualLow : UsualHigh),
             Where = (layout.Saddle.Bass, layout.Saddle.Treble),
             Place = layout.Design[Scale.JoinFret].Place,
-            OtherPlaces = [layout.Design[Scale.Length].Place, layout.Design[Outline.Length].Place],
+            OtherPlaces = [layout.Design[Scale.Length].Place, layout.Body.Place],
             Cure = isUsual ? null : "join the body at another fret, or change the scale or the body's length",
         };
     }

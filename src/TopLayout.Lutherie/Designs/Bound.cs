@@ -6,8 +6,8 @@ internal abstract class Bound
     /// <summary>The value in mm, the same text however the file wrote it.</summary>
     public abstract string Canonical { get; }
 
-    /// <summary>The value as a file writes it, in mm for a length.</summary>
-    public abstract string Written { get; }
+    /// <summary>The value as a file of a unit writes it.</summary>
+    public abstract string WrittenIn(LengthUnit unit);
 
     /// <summary>The number in mm, degrees, % or °C; null for a word or text.</summary>
     public abstract double? Number { get; }
@@ -25,7 +25,7 @@ internal sealed class Bound<T>(ValueKind<T> kind, Sourced<T> sourced) : Bound
 
     public override string Canonical => kind.Canonical(sourced.Value);
 
-    public override string Written => kind.Written(sourced.Value, LengthUnit.Millimetre);
+    public override string WrittenIn(LengthUnit unit) => kind.Written(sourced.Value, unit);
 
     public override double? Number => kind.Number(sourced.Value);
 

@@ -7,15 +7,15 @@ public sealed class ExactlyOneOfSections
 {
     private ExactlyOneOfSections(ImmutableArray<Section> members, bool hasDefault)
     {
-        if (members.Length < 2 || members.Any(m => m.Presence != SectionPresence.Optional))
+        if (members.Length < 2 || members.Any(m => m.Presence == SectionPresence.Always))
         {
-            throw new ArgumentException("a group needs two or more optional sections");
+            throw new ArgumentException("a group needs two or more sections that may be left out");
         }
 
         (Members, HasDefault) = (members, hasDefault);
     }
 
-    /// <summary>The sections, at least two, all optional.</summary>
+    /// <summary>The sections, at least two, optional or repeatable.</summary>
     public ImmutableArray<Section> Members { get; }
 
     /// <summary>The first member is there with its defaults when none is written.</summary>

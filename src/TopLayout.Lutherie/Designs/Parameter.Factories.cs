@@ -1,5 +1,5 @@
+using System.Collections.Immutable;
 using Bounds = (double Low, double High);
-
 
 namespace TopLayout.Lutherie.Designs;
 
@@ -10,6 +10,10 @@ public abstract partial class Parameter
     public static Parameter<double> Length(
         Section section, string key, string meaning, Bounds possible, Bounds? usual = null, double? fallback = null, BodyValues? byBody = null) =>
         Plain(ParameterKind.Length, section, key, meaning, possible, usual, fallback, byBody);
+
+    /// <summary>A list of lengths, each with its own place; possible, for each of them, in mm.</summary>
+    public static Parameter<ImmutableArray<Sourced<double>>> Lengths(Section section, string key, string meaning, Bounds possible, int most) =>
+        new(section, key, meaning, new LengthListKind(section, key, possible, most), ([], false));
 
     /// <summary>An angle; possible, usual and fallback in degrees.</summary>
     public static Parameter<Geometry.Angle> Angle(

@@ -6,6 +6,9 @@ public enum ParameterKind
     /// <summary>A length: a number in the file's units, or text with its unit; mm inside.</summary>
     Length,
 
+    /// <summary>Several lengths in square brackets, each as a length is written.</summary>
+    Lengths,
+
     /// <summary>An angle in degrees.</summary>
     Angle,
 

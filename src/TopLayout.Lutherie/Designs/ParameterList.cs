@@ -20,7 +20,7 @@ public static class ParameterList
     /// <summary>The unit of <see cref="Parameter.Possible"/>: "mm", "°", "%", "°C"; empty for words and bare numbers.</summary>
     public static string Unit(Parameter parameter) => parameter.Kind switch
     {
-        ParameterKind.Length => "mm",
+        ParameterKind.Length or ParameterKind.Lengths => "mm",
         ParameterKind.Angle => "°",
         ParameterKind.Percent => "%",
         ParameterKind.Temperature => "°C",

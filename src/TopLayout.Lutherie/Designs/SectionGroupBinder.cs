@@ -10,7 +10,8 @@ internal static class SectionGroupBinder
     {
         foreach (var group in context.Table.SectionGroups)
         {
-            var written = context.Sections.Where(s => group.Members.Contains(s.Section)).OrderBy(s => (s.Header.Line, s.Header.Column)).ToList();
+            var written = context.Sections.Where(s => group.Members.Contains(s.Section))
+                .OrderBy(s => (s.Header.Line, s.Header.Column)).DistinctBy(s => s.Section).ToList();
             if (written.Count > 1)
             {
                 AddSeveral(written, context);

@@ -9,7 +9,7 @@ internal static class ValueWriter
     /// <summary>A value where none stood: a length as a number of the file's unit.</summary>
     public static string New(Setting setting, LengthUnit unit) => Millimetres(setting) is { } millimetres
         ? LengthText.Shortest(millimetres, LengthText.Size(unit), setting.Parameter.Possible!.Value)
-        : setting.Value.Written;
+        : setting.Value.WrittenIn(unit);
 
     /// <summary>A value in the place of another; the same text when it says the same already.</summary>
     public static string Rewritten(string written, ValueSyntax syntax, Setting setting, LengthUnit unit)

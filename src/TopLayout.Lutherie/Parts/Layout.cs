@@ -23,8 +23,11 @@ public sealed class Layout
     /// <summary>Lean of the treble half's grain, + outward towards the tail.</summary>
     public required Angle SkewTreble { get; init; }
 
+    /// <summary>The body's outline, and how the design came to it.</summary>
+    public required BodyOutline Body { get; init; }
+
     /// <summary>Outer face of the sides, counter-clockwise.</summary>
-    public required Contour Outline { get; init; }
+    public Contour Outline => Body.Edge;
 
     /// <summary>Inside of the sides, counter-clockwise.</summary>
     public required Contour InsideOfSides { get; init; }

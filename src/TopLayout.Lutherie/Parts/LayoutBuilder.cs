@@ -22,7 +22,7 @@ public static class LayoutBuilder
     private static Layout? Build(Bench bench)
     {
         var design = bench.Design;
-        if (Outline.Build(bench) is not { } outline || Rim.Lines(bench, outline) is not var (inside, lining))
+        if (OutlineForms.Build(bench) is not { } body || Rim.Lines(bench, body.Edge) is not var (inside, lining))
         {
             return null;
         }
@@ -32,7 +32,7 @@ public static class LayoutBuilder
             return null;
         }
 
-        Fretboard.Build(bench, outline);
+        Fretboard.Build(bench, body.Edge);
         var room = new BarRoom(hole, inside, lining);
         Rosette.Build(bench, hole);
         XBrace.Build(bench, room);
@@ -52,7 +52,7 @@ public static class LayoutBuilder
             Top = Plate.Read(design),
             SkewBass = design[Plate.SkewBass].Value,
             SkewTreble = design[Plate.SkewTreble].Value,
-            Outline = outline,
+            Body = body,
             InsideOfSides = inside,
             LiningLine = lining,
             Frets = Scale.Frets(design),

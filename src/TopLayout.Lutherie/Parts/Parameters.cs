@@ -9,7 +9,7 @@ public static class Parameters
     public static ParameterTable Table { get; } = new(
         sections:
         [
-            Scale.Section, Fretboard.Section, Outline.Section, Plate.Section, Rim.Sides, Rim.Lining, Soundhole.Section, Rosette.Section,
+            Scale.Section, Fretboard.Section, .. OutlineForms.Sections, Plate.Section, Rim.Sides, Rim.Lining, Soundhole.Section, Rosette.Section,
             XBrace.Section, Bridge.Section, BridgePlate.Section, Block.Neck.Section, Tongue.Section, Block.Tail.Section,
             TransverseBrace.Section, FlatBrace.Section, ToneBars.Section, LadderBars.Section, SoundholeBraces.Section, FingerBraces.Section,
             Fan.Section, ClosingBars.Section, FreeBars.Section, HoleReinforcement.Section, Cleats.Section, SeasonSection.Section,
@@ -17,11 +17,12 @@ public static class Parameters
         ],
         parameters:
         [
-            .. Identity.All, .. Scale.All, .. Fretboard.All, .. Outline.All, .. Plate.All, .. Rim.All, .. Soundhole.All, .. Rosette.All,
+            .. Identity.All, .. Scale.All, .. Fretboard.All, .. OutlineForms.All, .. Plate.All, .. Rim.All, .. Soundhole.All, .. Rosette.All,
             .. XBrace.All, .. Bridge.All, .. BridgePlate.All, .. Block.Neck.All, .. Tongue.All, .. Block.Tail.All,
             .. TransverseBrace.All, .. FlatBrace.All, .. ToneBars.All, .. LadderBars.All, .. SoundholeBraces.All, .. FingerBraces.All,
             .. Fan.All, .. ClosingBars.All, .. FreeBars.All, .. HoleReinforcement.All, .. Cleats.All, .. SeasonSection.All,
             .. Limits.All, .. OwnWood.All,
         ],
-        groups: [Soundhole.Position, XBrace.Position, LadderBars.Position, Fan.HeadLine, FreeBars.Course]);
+        groups: [MeasuredBody.Stations, Soundhole.Position, XBrace.Position, LadderBars.Position, Fan.HeadLine, FreeBars.Course],
+        sectionGroups: [OutlineForms.Group]);
 }

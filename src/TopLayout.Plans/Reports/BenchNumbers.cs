@@ -9,72 +9,18 @@ namespace TopLayout.Plans.Reports;
 /// </summary>
 internal static class BenchNumbers
 {
-    private const double OffsetStepMm = 25;
-
     /// <summary>All tables, in the order of the work.</summary>
     public static IEnumerable<NumberTable> Of(Layout layout)
     {
-        yield return Body(layout);
-        yield return Offsets(layout);
+        foreach (var table in OutlineNumbers.Of(layout))
+        {
+            yield return table;
+        }
+
         yield return FretTable(layout);
         yield return Positions(layout);
         yield return Bars(layout);
         yield return Pieces(layout);
-    }
-
-    private static NumberTable Body(Layout layout)
-    {
-        var recipe = Outline.Recipe(layout.Design);
-        IEnumerable<IReadOnlyList<Cell>> rows =
-        [
-            ["body length", layout.Outline.Bounds.Height],
-            ["upper bout width", recipe.Upper.Width],
-            ["upper bout, from neck edge", recipe.Upper.At],
-            ["waist width", recipe.Waist.Width],
-            ["waist, from neck edge", recipe.Waist.At],
-            ["lower bout width", recipe.Lower.Width],
-            ["lower bout, from neck edge", recipe.Lower.At],
-            ["outline, all round", layout.Outline.Length],
-            ["one side strip, neck to tail, without allowance", layout.Outline.Length / 2],
-            ["plate area, soundhole not taken off", new Cell.Area(layout.Outline.SignedArea)],
-            .. Arcs(layout).Select(a =>
-                (IReadOnlyList<Cell>)[$"radius, {a.Label}{(a.IsHollow ? ", hollow" : "")}, from {LengthText.Of(a.From, layout.Design.Units)} to {Said(layout, a.To)}", a.Radius]),
-        ];
-        return new NumberTable("body", "Body", [new("what", "what"), new("value", "value")], rows);
-    }
-
-    // The arcs of the treble half from the neck to the tail; one that only passes a station is told once.
-    private static List<(string Label, bool IsHollow, double From, double To, double Radius)> Arcs(Layout layout)
-    {
-        var arcs = new List<(string Label, bool IsHollow, double From, double To, double Radius)>();
-        foreach (var s in layout.Outline.Segments.Where(s => s.IsArc && s.Start.X >= -Tolerances.TouchMm && s.End.X >= -Tolerances.TouchMm).Reverse())
-        {
-            if (arcs.Count > 0 && arcs[^1].Label == s.Label && Math.Abs(arcs[^1].Radius - s.Radius) < Tolerances.ShortestMm)
-            {
-                arcs[^1] = arcs[^1] with { To = -s.Start.Y };
-            }
-            else
-            {
-                arcs.Add((s.Label, s.Bulge < 0, -s.End.Y, -s.Start.Y, s.Radius));
-            }
-        }
-
-        return arcs;
-    }
-
-    private static NumberTable Offsets(Layout layout)
-    {
-        var (box, rows) = (layout.Outline.Bounds, new List<IReadOnlyList<Cell>>());
-        for (var at = OffsetStepMm; at < box.Height; at += OffsetStepMm)
-        {
-            var line = new Segment(new Point2(0, -at), new Point2(box.Width, -at));
-            if (layout.Outline.Crossings(line) is [.., var edge])
-            {
-                rows.Add([at, edge.Point.X]);
-            }
-        }
-
-        return new NumberTable("offsets", "Outline offsets", [new("from_neck_edge", "from neck edge"), new("half_width", "half-width")], rows);
     }
 
     private static NumberTable FretTable(Layout layout)

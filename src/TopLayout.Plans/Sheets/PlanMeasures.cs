@@ -12,7 +12,7 @@ internal static class PlanMeasures
     /// <summary>Draws both ladders beside the body.</summary>
     public static void Draw(SheetBoard board, Layout layout, FaceView view, Box2 body)
     {
-        Widths(board, layout, body);
+        Widths(board, layout, view, body);
         var along = new Ladder("places along the body", body.Max.X + OffMm, outward: 1);
         along.Add(0, "0 neck edge, fret " + NumberFormat.Whole(layout.Frets.JoinFret));
         foreach (var (fromNeckEdge, what) in view.Face == TopFace.Outside ? OutsidePlaces(layout) : InsidePlaces(layout))
@@ -24,14 +24,14 @@ internal static class PlanMeasures
         along.Draw(board);
     }
 
-    private static void Widths(SheetBoard board, Layout layout, Box2 body)
+    private static void Widths(SheetBoard board, Layout layout, FaceView view, Box2 body)
     {
-        var design = layout.Design;
-        var recipe = Outline.Recipe(design);
         var widths = new Ladder("widths", body.Min.X - OffMm, outward: -1);
-        foreach (var (station, what) in (ReadOnlySpan<(OutlineRecipe.Station, string)>)[(recipe.Upper, "upper bout"), (recipe.Waist, "waist"), (recipe.Lower, "lower bout")])
+        foreach (var w in BodyWidths.Of(layout.Outline))
         {
-            widths.Add(-station.At, $"{what} {Text(layout, station.Width)} at {Text(layout, station.At)}", -station.Half - 2);
+            var what = w.Side is null ? $"{w.Name} {Text(layout, 2 * w.Half)}" : $"{w.Name}, {w.Side} {Text(layout, w.Half)}";
+            var isLeft = w.Side is null || (w.Side == "bass") == view.IsBassLeft;
+            widths.Add(-w.FromNeckEdge, $"{what} at {Text(layout, w.FromNeckEdge)}", isLeft ? -w.Half - 2 : null);
         }
 
         widths.Draw(board, hasUpright: false);

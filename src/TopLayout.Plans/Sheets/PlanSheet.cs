@@ -38,7 +38,12 @@ internal static class PlanSheet
 
     private static void Geometry(SheetBoard board, Layout layout, FaceView view)
     {
-        board.Draw("outline", Role.Cut, view.Map(layout.Outline));
+        board.Draw("outline", Role.Cut, view.Map(layout.Body.PlateEdge));
+        if (layout.Body.PlateEdge != layout.Outline)
+        {
+            board.Draw("binding left in place", Role.Mark, view.Map(layout.Outline), Emphasis.Faint);
+        }
+
         board.Draw("soundhole", Role.Cut, view.Map(layout.Hole.Edge));
         if (layout.HoleLiner is { } liner)
         {

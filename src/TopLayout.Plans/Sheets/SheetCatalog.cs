@@ -27,6 +27,9 @@ public static class SheetCatalog
     [
         new("outside-plan", false, top => One(PlanSheet.Outside(top))) { HasCentreLine = true },
         new("inside-plan", false, top => One(PlanSheet.Inside(top))) { HasCentreLine = true },
+        new("outline", false, top => One(OutlineSheet.Draw(top))) { HasCentreLine = true },
+        new("half-template", true, HalfTemplateSheets.Draw),
+        new("mould", true, top => One(MouldSheet.Draw(top))) { HasCentreLine = true },
         new("rosette", true, top => One(RosetteSheet.Draw(top))),
         new("bridge-place", false, top => One(BridgeSheet.Draw(top))),
         new("tongue", true, top => One(TongueSheet.Draw(top))),

@@ -114,30 +114,4 @@ public class ContourTests
         Assert.Equal((from.Point, to.Point), (way[0].Start, way[^1].End));
         Assert.All(way, s => Assert.True(s.ChordLength >= Tolerances.ShortestMm || way.Count == 1));
     });
-
-    [Fact]
-    public void Parallel_SmoothContour_LiesAtItsDistanceEverywhere() => Trials.Run(300, r =>
-    {
-        var c = Contour.Chain(RandomCurves.Smooth(r, 5), isClosed: false);
-        var d = r.Between(-8, 8);
-        if (c.Parallel(d) is { } parallel)
-        {
-            var at = r.NextDouble();
-            foreach (var (s, moved) in c.Segments.Zip(parallel.Segments))
-            {
-                Check.Near(d, s.TangentAt(at).Left.Dot(moved.PointAt(at) - s.PointAt(at)), 1e-6, "beside");
-                Check.Near(0, s.TangentAt(at).Dot(moved.PointAt(at) - s.PointAt(at)), 1e-6, "along");
-            }
-        }
-    });
-
-    // A joint a millionth of a radian off, 100 mm out: the gap of 9e-5 mm between the moved ends used to throw.
-    [Fact]
-    public void Parallel_NearlySmoothJoint_HasNoGap() => Assert.NotNull(
-        new Contour([new Vertex(default), new Vertex(new Point2(100, 0)), new Vertex(new Point2(200, 9e-5))], isClosed: false).Parallel(100));
-
-    // The tangents of a joint that turns straight back have no cross product either.
-    [Fact]
-    public void Parallel_CuspOfHalfATurn_IsACorner() => Assert.Null(
-        new Contour([new Vertex(default), new Vertex(new Point2(100, 0)), new Vertex(new Point2(50, 0))], isClosed: false).Parallel(1));
 }

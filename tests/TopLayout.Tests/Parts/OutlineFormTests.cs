@@ -15,7 +15,8 @@ public class OutlineFormTests
     {
         var recipe = new TeardropRecipe(405, 30, Angle.FromDegrees(48), new Station(356, 240), 205, new OutlineRecipe.EndShape(.90, .15, 0));
 
-        var outline = recipe.Build()!;
+        var half = recipe.Half()!;
+        var outline = HalfLemmas.Whole(half, half);
 
         double Radius(string label) => outline.Segments.First(s => s.Label == label).Radius;
         Check.Near(819, Radius("shoulder"), 0.5, "shoulder");
@@ -34,7 +35,7 @@ public class OutlineFormTests
     {
         var recipe = new CutawayRecipe(CutawayShape.Rounded, 33, 18, new Station(2 * 138, 118), 38);
 
-        var outline = recipe.Build(Auditorium)!;
+        var outline = Cut(recipe)!;
 
         var hollow = outline.Segments.Single(s => s.Label == "cutaway hollow");
         Check.Near(62.1, hollow.Radius, 0.05, "hollow radius");
@@ -47,7 +48,7 @@ public class OutlineFormTests
     [Fact]
     public void PointedCutaway_OnTheBodysOwnSide_KeepsTheRestOfTheOutline()
     {
-        var outline = new CutawayRecipe(CutawayShape.Pointed, 33, 15, new Station(0, 110), 0).Build(Auditorium)!;
+        var outline = Cut(new CutawayRecipe(CutawayShape.Pointed, 33, 15, new Station(0, 110), 0))!;
 
         var body = Auditorium.Build();
         var own = outline.Segments.Where(s => s.Label is not ("heel" or "cutaway wall" or "cutaway hollow"));
@@ -61,7 +62,13 @@ public class OutlineFormTests
     [InlineData(33, 18, 138, 195, 38)]
     [InlineData(33, 18, 138, 118, 400)]
     public void RoundedCutaway_ThatDoesNotFit_IsRefused(double heel, double wall, double hornHalf, double hornAt, double hornRadius) =>
-        Assert.Null(new CutawayRecipe(CutawayShape.Rounded, heel, wall, new Station(2 * hornHalf, hornAt), hornRadius).Build(Auditorium));
+        Assert.Null(Cut(new CutawayRecipe(CutawayShape.Rounded, heel, wall, new Station(2 * hornHalf, hornAt), hornRadius)));
+
+    private static Contour? Cut(CutawayRecipe recipe)
+    {
+        var body = BodyHalves.Alike(Auditorium.TrebleHalf(), default) with { Recipe = Auditorium };
+        return recipe.Cut(body).Half is { } half ? (body with { Treble = half }).Whole() : null;
+    }
 
     private static int Corners(Contour outline) => Enumerable.Range(0, outline.Segments.Length).Count(i =>
         Math.Abs(outline.Segments[i].TangentAt(1).Cross(outline.Segments[(i + 1) % outline.Segments.Length].TangentAt(0))) > 1e-6);

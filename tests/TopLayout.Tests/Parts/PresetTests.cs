@@ -10,6 +10,12 @@ public class PresetTests
     [InlineData("classical")]
     [InlineData("concert")]
     [InlineData("jumbo")]
+    [InlineData("parlour")]
+    [InlineData("tenor-ukulele")]
+    [InlineData("octave-mandolin")]
+    [InlineData("cutaway")]
+    [InlineData("measured")]
+    [InlineData("inches")]
     public void Presets_SoundDesigns_HaveNoFailureNoWarningAndNoRemark(string preset)
     {
         var review = Pipeline.Check(Built.PresetText(preset), preset + ".toml");

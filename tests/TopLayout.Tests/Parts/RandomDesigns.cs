@@ -16,7 +16,7 @@ internal sealed class RandomDesigns(int seed, bool usual)
     private static readonly Section[] Seldom =
     [
         LadderBars.Section, SoundholeBraces.Section, FingerBraces.Section, Fan.Section, ClosingBars.Section, FreeBars.Section,
-        HoleReinforcement.Section, Cleats.Section,
+        HoleReinforcement.Section, Cleats.Section, Cutaway.Section, Ledge.Section,
     ];
 
     private readonly Random _random = new(seed);
@@ -49,10 +49,10 @@ internal sealed class RandomDesigns(int seed, bool usual)
     // Half of the designs have their body's outline, most have no part without the one it hangs on: else few would get past either.
     private HashSet<Section> LeftOut()
     {
-        var left = new HashSet<Section>();
+        var left = new HashSet<Section>(Parameters.Table.SectionGroups.SelectMany(g => g.Members));
         if (_random.Next(2) == 0)
         {
-            left.Add(Outline.Section);
+            left.Remove(Form());
         }
 
         if (_random.Next(3) == 0)
@@ -68,11 +68,21 @@ internal sealed class RandomDesigns(int seed, bool usual)
         return left;
     }
 
+    // Mostly the recipe: the other forms are drawn one time in six each.
+    private Section Form() => _random.Next(6) switch
+    {
+        0 => Teardrop.Section,
+        1 => ArcChain.Section,
+        2 => MeasuredBody.Section,
+        _ => Outline.Section,
+    };
+
     private Parameter OneOf(ExactlyOneOf group) => group.Members[_random.Next(group.Members.Length)];
 
     private int Count(Section section) => section.Presence switch
     {
         _ when Seldom.Contains(section) => _random.Next(8) == 0 ? 1 : 0,
+        _ when section == ArcChain.Section => 2 + _random.Next(6),
         SectionPresence.Always => 1,
         SectionPresence.Optional => _random.Next(8) == 0 ? 0 : 1,
         _ => _random.Next(3),
@@ -99,6 +109,7 @@ internal sealed class RandomDesigns(int seed, bool usual)
         ParameterKind.Choice => Quoted([.. parameter.Words]),
         ParameterKind.Wood => Quoted(_woods),
         ParameterKind.Text => null,
+        ParameterKind.Lengths => $"[{string.Join(", ", Enumerable.Range(0, 8 + _random.Next(9)).Select(_ => Number(parameter, parameter.Possible!.Value)))}]",
         _ => (usual ? parameter.UsualFor(body) ?? (isNeeded ? parameter.Possible : null) : parameter.Possible) is { } range
             ? Number(parameter, range)
             : null,

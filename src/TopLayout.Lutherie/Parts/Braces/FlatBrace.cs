@@ -54,10 +54,16 @@ public static class FlatBrace
             Through = new Point2(0, -at),
             Along = Vec2.UnitX,
             Start = BarEnd.Free(new Point2(-half, -at), Vec2.UnitX, "bass end"),
-            End = BarEnd.Free(new Point2(half, -at), Vec2.UnitX, "treble end"),
+            End = TrebleEnd(design, room, new Point2(half, -at)),
             Places = [section[Length].Place, section[Width].Place],
         }.Add(bench, room, section, new BarStock(Stock, Width, Thickness));
     }
+
+    // Where a cutaway's wall or hollow stands in its way it is let into the lining there.
+    private static BarEnd TrebleEnd(Design design, BarRoom room, Point2 end) =>
+        design.Has(Cutaway.Section) && room.LiningLine.Contains(new Point2(-end.X, end.Y)) && !room.LiningLine.Contains(end)
+        ? BarEnd.InLining("treble end")
+        : BarEnd.Free(end, Vec2.UnitX, "treble end");
 
     // As said, or midway between the block's face and the next thing towards the hole.
     private static double CentreFromNeckEdge(Design design, BarRoom room)

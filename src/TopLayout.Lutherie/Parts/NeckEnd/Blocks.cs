@@ -88,6 +88,24 @@ public sealed class Block
         return (_towardsTail < 0 ? neck : tail) + (_towardsTail * design[Length].Value);
     }
 
+    /// <summary>Where the lining makes room for the block: across its width, from its face outwards; from the lining's line where that lies deeper than a short block's face.</summary>
+    internal Box2 Gap(Design design, Contour insideOfSides, Contour liningLine)
+    {
+        var half = design[Width].Value / 2;
+        var outer = insideOfSides.Bounds.Grown(1);
+        if (_towardsTail < 0)
+        {
+            // On the treble side a cutaway may take the lining's line far down.
+            var depths = Ends(liningLine, -half).Concat(Ends(liningLine, 0)).Where(y => y > outer.Center.Y);
+            return new Box2(new Point2(-half, depths.Append(FaceY(design, insideOfSides)).Min()), new Point2(half, outer.Max.Y));
+        }
+
+        var heights = Ends(liningLine, -half).Concat(Ends(liningLine, 0)).Concat(Ends(liningLine, half)).Where(y => y < outer.Center.Y);
+        return new Box2(new Point2(-half, outer.Min.Y), new Point2(half, heights.Append(FaceY(design, insideOfSides)).Max()));
+    }
+
+    private static IEnumerable<double> Ends(Contour line, double x) => line.Crossings(BarStrip.Line(new Point2(x, 0), Vec2.UnitY, "")).Select(c => c.Point.Y);
+
     internal void Build(Bench bench, Contour insideOfSides)
     {
         var design = bench.Design;
@@ -98,7 +116,7 @@ public sealed class Block
         var strip = BarStrip.About(face, toFace, section[Width].Value, left, right);
         var whole = strip.Between(null, BarStrip.Line(face, Vec2.UnitX, FaceEdge))!;
         var inside = Region.Inside(insideOfSides.Labelled(BarStrip.RimEdge));
-        if (strip.Within(whole, inside, face - (toFace * Tolerances.ShortestMm), _ => "rim") is not { } footprint)
+        if (strip.Within(whole, inside, face - (toFace * Tolerances.ShortestMm), _ => "rim", needsBothSides: false) is not { } footprint)
         {
             bench.LeaveOut(Name, $"the {Name} has no place inside the sides", "narrow or shorten it", section[Width].Place, section[Length].Place);
             return;

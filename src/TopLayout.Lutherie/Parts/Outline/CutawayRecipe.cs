@@ -1,4 +1,5 @@
 using TopLayout.Geometry;
+using TopLayout.Lutherie.Findings;
 
 namespace TopLayout.Lutherie.Parts;
 
@@ -16,68 +17,74 @@ public enum CutawayShape
 /// A cutaway on the treble side: a wall beside the heel, a hollow, and a horn. Mm; distances from the neck edge, positive to the tail.
 /// </summary>
 /// <param name="Shape">Rounded or pointed.</param>
-/// <param name="HeelHalf">Distance of the wall from the centre line, mm.</param>
+/// <param name="WallHalf">Distance of the wall from the centre line, mm.</param>
 /// <param name="Wall">Length of the straight wall along the body, mm, ≥ 0.</param>
 /// <param name="Horn">The horn's outermost point: half-width and distance from the neck edge, mm; a pointed horn lies on the body's own outline.</param>
 /// <param name="HornRadius">Radius of a rounded horn, mm.</param>
-public sealed record CutawayRecipe(CutawayShape Shape, double HeelHalf, double Wall, OutlineRecipe.Station Horn, double HornRadius)
+public sealed record CutawayRecipe(CutawayShape Shape, double WallHalf, double Wall, OutlineRecipe.Station Horn, double HornRadius)
 {
     /// <summary>Largest sum of hollow and horn radius: (D² + H²)/(2H) from the wall's end to the horn.</summary>
-    public double RadiusSum => HalfLemmas.RadiusSum(Horn.At - Wall, Horn.Half - HeelHalf);
+    public double RadiusSum => HalfLemmas.RadiusSum(Horn.At - Wall, Horn.Half - WallHalf);
 
     /// <summary>Radius of the hollow of a rounded cutaway, mm.</summary>
     public double HollowRadius => RadiusSum - HornRadius;
 
-    /// <summary>The outline with the cutaway on the treble side, counter-clockwise; null when the horn does not fit the body.</summary>
-    public Contour? Build(OutlineRecipe body)
+    /// <summary>The treble half with the cutaway in it, from the neck to the tail, or why there is none: a sentence.</summary>
+    internal (IReadOnlyList<Segment>? Half, string Misfit) Cut(BodyHalves body)
     {
-        var (corner, wallEnd) = (HalfLemmas.Place(0, HeelHalf), HalfLemmas.Place(Wall, HeelHalf));
-        var treble = new List<Segment> { new(HalfLemmas.Place(0, 0), corner, 0, "heel") };
-        if (Wall > 0)
+        if (Misfit(body) is { } misfit)
         {
-            treble.Add(new Segment(corner, wallEnd, 0, "cutaway wall"));
+            return (null, misfit);
         }
 
-        if ((Shape == CutawayShape.Rounded ? Rounded(body, wallEnd) : Pointed(body, wallEnd)) is not { } rest)
+        var (corner, wallEnd) = (HalfLemmas.Place(0, WallHalf), HalfLemmas.Place(Wall, WallHalf));
+        var half = new List<Segment> { new(HalfLemmas.Place(0, 0), corner, 0, "heel") };
+        if (Wall >= Tolerances.ShortestMm)
         {
-            return null;
+            half.Add(new Segment(corner, wallEnd, 0, "cutaway wall"));
         }
 
-        treble.AddRange(rest);
-        return HalfLemmas.Whole(treble, body.TrebleHalf());
+        half.AddRange(Shape == CutawayShape.Rounded ? Rounded(body.Recipe!, half[^1].End) : Pointed(body, half[^1].End));
+        return (half, "");
     }
 
-    private List<Segment>? Rounded(OutlineRecipe body, Point2 wallEnd)
+    private string? Misfit(BodyHalves body) => this switch
+    {
+        _ when Wall >= Horn.At => $"the wall ends {Say.Mm(Wall)} from the neck edge and the horn stands at {Say.Mm(Horn.At)}, so no hollow fits between them",
+        { Shape: CutawayShape.Pointed } => Tip(body) is { } tip && tip.Point.X > WallHalf ? null
+            : $"at {Say.Mm(Horn.At)} from the neck edge the body has no side outside the wall for the horn's point to lie on",
+        _ when body.Recipe is not { } recipe => "a rounded horn runs into a waist, which only `[outline]` has",
+        _ when Horn.At >= body.Recipe.Waist.At => $"the horn stands at {Say.Mm(Horn.At)} from the neck edge, not above the waist at {Say.Mm(body.Recipe.Waist.At)}",
+        _ when Horn.Half <= WallHalf => $"the horn reaches {Say.Mm(Horn.Half)} from the centre line, not past the wall at {Say.Mm(WallHalf)}",
+        _ when Horn.Half <= body.Recipe.Waist.Half => $"the horn reaches {Say.Mm(Horn.Half)} from the centre line, not past the waist at {Say.Mm(body.Recipe.Waist.Half)}",
+        _ when HollowRadius < Tolerances.ShortestMm => $"a horn of radius {Say.Mm(HornRadius)} leaves no hollow: between wall and horn both radii together are {Say.Mm(RadiusSum)}",
+        _ => null,
+    };
+
+    private IEnumerable<Segment> Rounded(OutlineRecipe body, Point2 wallEnd)
     {
         var horn = HalfLemmas.Place(Horn.At, Horn.Half);
         var waist = HalfLemmas.Place(body.Waist.At, body.Waist.Half);
-        if (!(Wall < Horn.At && Horn.At < body.Waist.At && HeelHalf < Horn.Half && Horn.Half > body.Waist.Half && HollowRadius > 0 && HornRadius > 0))
-        {
-            return null;
-        }
-
-        var turn = Trig.Atan2(Horn.Half - HeelHalf, Horn.At - Wall) * 2;
-        var inflection = wallEnd + ((horn - wallEnd) * (HollowRadius / RadiusSum));
-        return turn > Angle.FromDegrees(180) ? null :
+        return
         [
-            Segment.Leaving(wallEnd, -Vec2.UnitY, inflection, "cutaway hollow"),
-            Segment.Arriving(inflection, horn, -Vec2.UnitY, "horn"),
+            .. HalfLemmas.Bend(wallEnd, horn, HollowRadius / RadiusSum, "cutaway hollow", "horn"),
             .. HalfLemmas.Bend(horn, waist, 1 - body.WaistShareUpper, "upper side", "waist"),
             .. body.BelowWaist(),
         ];
     }
 
     // The hollow is the one arc from the wall to the horn's point; from there the body's own outline runs on.
-    private List<Segment>? Pointed(OutlineRecipe body, Point2 wallEnd)
+    private IEnumerable<Segment> Pointed(BodyHalves body, Point2 wallEnd)
     {
-        var half = Contour.Chain(body.TrebleHalf(), isClosed: false);
-        var crossings = half.Crossings(new Segment(HalfLemmas.Place(Horn.At, 0), HalfLemmas.Place(Horn.At, body.Length)));
-        if (crossings is not [.., var tip] || !(Wall < Horn.At && Horn.At < body.Waist.At) || tip.Point.X <= HeelHalf)
-        {
-            return null;
-        }
-
+        var (half, tip) = (Contour.Chain(body.Treble, isClosed: false), Tip(body)!.Value);
         var end = new Location(half.Segments.Length - 1, 1, half.Segments[^1].End);
         return [Segment.Leaving(wallEnd, -Vec2.UnitY, tip.Point, "cutaway hollow"), .. half.Between(tip, end)];
+    }
+
+    private Location? Tip(BodyHalves body)
+    {
+        var half = Contour.Chain(body.Treble, isClosed: false);
+        var across = new Segment(HalfLemmas.Place(Horn.At, 0), HalfLemmas.Place(Horn.At, half.Bounds.Max.X + 1));
+        return half.Crossings(across) is [.., var outermost] ? outermost : null;
     }
 }

@@ -1,4 +1,3 @@
-using TopLayout.Geometry;
 using TopLayout.Lutherie.Designs;
 
 namespace TopLayout.Lutherie.Parts;
@@ -7,7 +6,7 @@ namespace TopLayout.Lutherie.Parts;
 public static class Outline
 {
     /// <summary>The section.</summary>
-    public static readonly Section Section = Section.Always("outline", "the outer face of the sides");
+    public static readonly Section Section = Section.Optional("outline", "the outer face of the sides, from three widths; assumed when no other form is written");
 
     /// <summary>Body length on the centre line.</summary>
     public static readonly Parameter<double> Length = Parameter.Length(
@@ -128,8 +127,8 @@ public static class Outline
         Tail = new(design[TailCorner].Value, design[LowerReach].Value, design[TailFlat].Value / 2),
     };
 
-    /// <summary>The outline; null, with misfits said, when the stations contradict each other.</summary>
-    internal static Contour? Build(Bench bench)
+    /// <summary>The halves; null, with misfits said, when the stations contradict each other.</summary>
+    internal static BodyHalves? Build(Bench bench)
     {
         var recipe = Recipe(bench.Design);
         var contradictions = recipe.Contradictions().ToList();
@@ -138,7 +137,7 @@ public static class Outline
             bench.Misfit("outline", sentence, cure, [.. parameters.Select(p => bench.Design[p].Place)]);
         }
 
-        return contradictions.Count == 0 ? recipe.Build() : null;
+        return contradictions.Count == 0 ? BodyHalves.Alike(recipe.TrebleHalf(), bench.Design[Length].Place) with { Recipe = recipe } : null;
     }
 
     private static Parameter<double> Share(string key, string meaning, double fallback, double largest = 0.95, BodyValues? byBody = null) =>

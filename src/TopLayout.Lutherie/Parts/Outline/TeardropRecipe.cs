@@ -15,9 +15,17 @@ namespace TopLayout.Lutherie.Parts;
 public sealed record TeardropRecipe(
     double Length, double NeckHalf, Angle Shoulder, OutlineRecipe.Station Lower, double SideRadius, OutlineRecipe.EndShape Tail)
 {
-    /// <summary>The outline, counter-clockwise; null when no shoulder arc leaves the flat and touches the side's circle on the way.</summary>
-    public Contour? Build()
+    /// <summary>Whether a round tail fits between the widest place and the body's end.</summary>
+    public bool IsTailLegal => Lower.At > 0 && Lower.At < Length && Length - Lower.At <= Lower.Half - Tail.FlatHalf;
+
+    /// <summary>The treble half from the neck to the tail; null when no tail fits, or when no shoulder arc leaves the flat and touches the side's circle on the way.</summary>
+    internal IReadOnlyList<Segment>? Half()
     {
+        if (!IsTailLegal)
+        {
+            return null;
+        }
+
         var start = HalfLemmas.Place(0, NeckHalf);
         var widest = HalfLemmas.Place(Lower.At, Lower.Half);
         var (heading, center) = (new Vec2(Trig.Sin(Shoulder), -Trig.Cos(Shoulder)), widest - new Vec2(SideRadius, 0));
@@ -34,7 +42,7 @@ public sealed record TeardropRecipe(
         return Chain(start, heading, touch, widest);
     }
 
-    private Contour? Chain(Point2 start, Vec2 heading, Point2 touch, Point2 widest)
+    private List<Segment>? Chain(Point2 start, Vec2 heading, Point2 touch, Point2 widest)
     {
         var isOnTheWay = touch.Y < start.Y && touch.Y > widest.Y && touch.X > 0 && (touch - start).Dot(heading) > 0;
         if (!isOnTheWay)
@@ -42,13 +50,12 @@ public sealed record TeardropRecipe(
             return null;
         }
 
-        List<Segment> half =
+        return
         [
             new Segment(new Point2(0, 0), start, 0, "neck flat"),
             Segment.Leaving(start, heading, touch, "shoulder"),
             Segment.Arriving(touch, widest, -Vec2.UnitY, "lower side"),
             .. HalfLemmas.TailQuarter(Length, Lower, SideRadius, Tail),
         ];
-        return HalfLemmas.Whole(half, half);
     }
 }

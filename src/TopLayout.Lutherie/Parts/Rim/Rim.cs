@@ -1,6 +1,5 @@
 using TopLayout.Geometry;
 using TopLayout.Lutherie.Designs;
-using TopLayout.Lutherie.Findings;
 using TopLayout.Lutherie.Woods;
 
 namespace TopLayout.Lutherie.Parts;
@@ -35,27 +34,12 @@ public static class Rim
     /// <summary>All of them.</summary>
     public static IEnumerable<Parameter> All => [SideThickness, LiningWidth, LiningHeight, .. LiningStock.All];
 
-    /// <summary>Inside of the sides and inner line of the linings, counter-clockwise; null, with the misfit said, when an arc is too tight.</summary>
+    /// <summary>Inside of the sides and inner line of the linings, counter-clockwise; null, with the misfit said, when the body is too narrow for them.</summary>
     internal static (Contour InsideOfSides, Contour LiningLine)? Lines(Bench bench, Contour outline)
     {
-        var design = bench.Design;
-        var (side, lining) = (design[SideThickness], design[LiningWidth]);
-        var inside = outline.Parallel(side.Value);
-        var line = inside?.Parallel(lining.Value);
-        if (line is null)
-        {
-            var corner = outline.Segments.Where(s => s.Bulge > 0).MinBy(s => s.Radius);
-            bench.Misfit(
-                "lining",
-                $"the {corner.Label}'s radius of {Say.Mm(corner.Radius)} is too small for sides and lining {Say.Mm(side.Value + lining.Value)} thick",
-                "use a rounder corner, or thinner sides and linings",
-                lining.Place,
-                design[Outline.NeckCorner].Place,
-                design[Outline.TailCorner].Place);
-            return null;
-        }
-
-        return (inside!, line);
+        var (side, lining) = (bench.Design[SideThickness], bench.Design[LiningWidth]);
+        return Inset.Of(bench, outline, side.Value, "inside of the sides", side.Place) is { } inside
+            && Inset.Of(bench, inside, lining.Value, "lining", lining.Place) is { } line ? (inside, line) : null;
     }
 
     /// <summary>The two linings, from block to block.</summary>
@@ -83,35 +67,15 @@ public static class Rim
         Places = [design[LiningWidth].Place],
     };
 
-    // Between the inside of the sides and the lining's line, from the neck block's side to the tail block's.
+    // Between the inside of the sides and the lining's line, where no block stands: of what is left on that side the largest part.
     private static Region? LiningFootprint(Design design, Contour inside, Contour line, int side)
     {
-        var neck = Cut(side * design[Block.Neck.Width].Value / 2);
-        var tail = Cut(side * design[Block.Tail.Width].Value / 2);
-        var corners = (Outer: (Neck: Place(inside, neck, true), Tail: Place(inside, tail, false)), Inner: (Neck: Place(line, neck, true), Tail: Place(line, tail, false)));
-        if (corners.Outer.Neck is not { } on || corners.Outer.Tail is not { } ot || corners.Inner.Neck is not { } @in || corners.Inner.Tail is not { } it)
+        var ring = Region.Inside(inside.Labelled("outside")).Subtract(Region.Inside(line.Labelled("inner edge")));
+        foreach (var block in (ReadOnlySpan<Block>)[Block.Neck, Block.Tail])
         {
-            return null;
+            ring = ring.Subtract(Region.Inside(Contour.Rectangle(block.Gap(design, inside, line)).Labelled("block end")));
         }
 
-        // Counter-clockwise lines: on the bass side they run from the neck to the tail, on the treble side from the tail to the neck.
-        IReadOnlyList<Segment> Way(Contour c, Location atNeck, Location atTail) =>
-            side < 0 ? c.Between(atNeck, atTail) : [.. c.Between(atTail, atNeck).Reverse().Select(s => s.Reversed())];
-        return Region.Inside(Contour.Chain(
-            [
-                .. Way(inside, on, ot).Select(s => s with { Label = "outside" }),
-                new Segment(ot.Point, it.Point, 0, "block end"),
-                .. Way(line, @in, it).Reverse().Select(s => s.Reversed() with { Label = "inner edge" }),
-                new Segment(@in.Point, on.Point, 0, "block end"),
-            ],
-            isClosed: true));
-    }
-
-    private static Segment Cut(double x) => BarStrip.Line(new Point2(x, 0), Vec2.UnitY, "");
-
-    private static Location? Place(Contour contour, Segment cut, bool atNeck)
-    {
-        var crossings = contour.Crossings(cut);
-        return crossings.Count < 2 ? null : atNeck ? crossings[^1] : crossings[0];
+        return ring.Parts.Where(p => p.Outer.Moments().Centroid.X * side > 0).MaxBy(p => p.Area);
     }
 }

@@ -57,22 +57,24 @@ internal readonly record struct BarStrip(Segment Left, Segment Right)
     }
 
     /// <summary>
-    /// What an area leaves of a strip between its ends: the piece that holds a place, its first edge the right side; null where the place lies
-    /// outside, or where nothing is left of one of the sides.
+    /// What an area leaves of a strip between its ends: the piece that holds a place, its first edge the right side where there is one; null
+    /// where the place lies outside, or where nothing is left of one of the sides and both are needed.
     /// </summary>
     /// <param name="whole">The strip between its ends.</param>
     /// <param name="area">The area it is cut to; all its edges labelled <see cref="RimEdge"/>.</param>
     /// <param name="holding">The place.</param>
     /// <param name="name">The name of an edge that the area left.</param>
-    public Region? Within(Region whole, Region area, Point2 holding, Func<Segment, string> name)
+    /// <param name="needsBothSides">Whether it is nothing without both of its sides, as a bar is.</param>
+    public Region? Within(Region whole, Region area, Point2 holding, Func<Segment, string> name, bool needsBothSides = true)
     {
         foreach (var piece in whole.Intersect(area).Parts)
         {
             var (right, left) = (Right.Label, Left.Label);
-            if (piece.DistanceTo(holding) <= Tolerances.TouchMm && piece.Outer.Segments.Any(e => e.Label == right) && piece.Outer.Segments.Any(e => e.Label == left))
+            var edges = piece.Outer.Segments.ToList();
+            var hasSides = edges.Exists(e => e.Label == right) && edges.Exists(e => e.Label == left);
+            if (piece.DistanceTo(holding) <= Tolerances.TouchMm && (hasSides || !needsBothSides))
             {
-                var edges = piece.Outer.Segments.ToList();
-                var first = edges.FindIndex(e => e.Label == right);
+                var first = Math.Max(0, edges.FindIndex(e => e.Label == right));
                 return Region.Between(
                     Contour.Chain([.. edges[first..].Concat(edges[..first]).Select(e => e.Label == RimEdge ? e with { Label = name(e) } : e)], isClosed: true),
                     piece.Loops.Skip(1));

@@ -1,0 +1,139 @@
+using TopLayout.Geometry;
+using TopLayout.Lutherie.Parts;
+
+namespace TopLayout.Plans.Reports;
+
+/// <summary>The numbers of the outline: widths, lengths, radii, offsets, and for a measured body what was measured beside what is drawn.</summary>
+internal static class OutlineNumbers
+{
+    private const double OffsetStepMm = 25;
+
+    private static readonly (string Word, int Side)[] Halves = [("bass", -1), ("treble", 1)];
+
+    /// <summary>All tables.</summary>
+    public static IEnumerable<NumberTable> Of(Layout layout)
+    {
+        yield return Body(layout);
+        yield return Offsets(layout);
+        if (layout.Body.Residuals.Length > 0)
+        {
+            yield return Residuals(layout);
+        }
+    }
+
+    /// <summary>Whether both halves are alike.</summary>
+    public static bool IsEven(Layout layout) => BodyWidths.Half(layout.Outline, -1) is var bass && BodyWidths.Half(layout.Outline, 1) is var treble
+        && bass.Count == treble.Count && bass.Zip(treble).All(p => p.First.End.IsNear(p.Second.End, Tolerances.ShortestMm) && Math.Abs(p.First.Bulge - p.Second.Bulge) < Tolerances.TouchMm);
+
+    private static NumberTable Body(Layout layout)
+    {
+        var isEven = IsEven(layout);
+        var strips = isEven
+            ? [new Cell[] { "one side strip, neck to tail, without allowance", layout.Outline.Length / 2 }]
+            : Halves.Select(h => new Cell[] { $"{h.Word} side strip, neck to tail, without allowance", BodyWidths.Half(layout.Outline, h.Side).Sum(s => s.Length) });
+        IEnumerable<IReadOnlyList<Cell>> rows =
+        [
+            ["body length", layout.Outline.Bounds.Height],
+            .. BodyWidths.Of(layout.Outline).SelectMany(Width),
+            ["outline, all round", layout.Outline.Length],
+            .. strips,
+            .. Plate(layout),
+            .. Halves.Skip(isEven ? 1 : 0).SelectMany(h => Radii(layout, h.Side, isEven ? "" : $" of the {h.Word} half")),
+        ];
+        return new NumberTable("body", "Body", [new("what", "what"), new("value", "value")], rows);
+    }
+
+    private static IEnumerable<IReadOnlyList<Cell>> Plate(Layout layout)
+    {
+        yield return ["plate area, soundhole not taken off", new Cell.Area(layout.Body.PlateEdge.SignedArea)];
+        if (layout.Body.PlateEdge != layout.Outline)
+        {
+            yield return ["plate, all round", layout.Body.PlateEdge.Length];
+        }
+    }
+
+    private static IEnumerable<IReadOnlyList<Cell>> Width(BodyWidth w)
+    {
+        var (what, size) = w.Side is null ? ($"{w.Name} width", 2 * w.Half) : ($"{w.Name}, {w.Side} half-width", w.Half);
+        yield return [what, size];
+        yield return [w.Side is null ? $"{w.Name}, from neck edge" : $"{w.Name}, {w.Side} half, from neck edge", w.FromNeckEdge];
+    }
+
+    private static IEnumerable<IReadOnlyList<Cell>> Radii(Layout layout, int side, string whose)
+    {
+        var unit = layout.Design.Units;
+        return Arcs(layout.Outline, side).Select(a => (IReadOnlyList<Cell>)
+        [
+            $"radius, {a.Label}{whose}{(a.IsHollow ? ", hollow" : "")}, from {LengthText.Of(-a.First.Start.Y, unit)} to {LengthText.WithUnit(-a.Last.End.Y, unit)}", a.Radius,
+        ]);
+    }
+
+    /// <summary>The arcs of one half from the neck to the tail, at x ≥ 0; one that only passes a station is told once.</summary>
+    public static IReadOnlyList<OutlineArc> Arcs(Contour outline, int side)
+    {
+        var arcs = new List<OutlineArc>();
+        foreach (var s in BodyWidths.Half(outline, side).Where(s => s.IsArc))
+        {
+            if (arcs.Count > 0 && arcs[^1].Label == s.Label && Math.Abs(arcs[^1].Radius - s.Radius) < Tolerances.ShortestMm)
+            {
+                arcs[^1] = arcs[^1] with { Last = s, Longest = arcs[^1].Longest.Length < s.Length ? s : arcs[^1].Longest };
+            }
+            else
+            {
+                arcs.Add(new OutlineArc(s, s, s));
+            }
+        }
+
+        return arcs;
+    }
+
+    private static NumberTable Offsets(Layout layout)
+    {
+        var halves = Halves.Skip(IsEven(layout) ? 1 : 0).ToList();
+        var (box, rows) = (layout.Outline.Bounds, new List<IReadOnlyList<Cell>>());
+        for (var at = OffsetStepMm; at < box.Height; at += OffsetStepMm)
+        {
+            rows.Add([at, .. halves.Select(h => (Cell)HalfWidth(layout.Outline, at, h.Side))]);
+        }
+
+        return new NumberTable(
+            "offsets",
+            "Outline offsets",
+            [
+                new("from_neck_edge", "from neck edge"),
+                .. halves.Select(h => halves.Count == 1 ? new Column("half_width", "half-width") : new Column($"{h.Word}_half_width", $"{h.Word} half-width")),
+            ],
+            rows);
+    }
+
+    /// <summary>Half-width of an outline at a distance from the neck edge, mm: where the half is crossed furthest out.</summary>
+    public static double HalfWidth(Contour outline, double at, int side)
+    {
+        var line = new Segment(new Point2(0, -at), new Point2(side * (outline.Bounds.Width + 1), -at));
+        return outline.Crossings(line) is [.., var edge] ? Math.Abs(edge.Point.X) : 0;
+    }
+
+    private static NumberTable Residuals(Layout layout) => new(
+        "measured",
+        "Measured half-widths",
+        [
+            new("from_neck_edge", "from neck edge"), new("side", "from outside"), new("measured", "measured"), new("drawn", "drawn"), new("difference", "difference"),
+        ],
+        layout.Body.Residuals.Select(r => (IReadOnlyList<Cell>)[r.FromNeckEdge, r.IsLeft ? "left" : "right", r.Measured, r.Drawn, r.Difference]));
+}
+
+/// <summary>One arc of a half, in one piece or several.</summary>
+/// <param name="First">Its piece nearest to the neck.</param>
+/// <param name="Last">Its piece nearest to the tail.</param>
+/// <param name="Longest">Its longest piece.</param>
+internal readonly record struct OutlineArc(Segment First, Segment Last, Segment Longest)
+{
+    /// <summary>Its name.</summary>
+    public string Label => First.Label;
+
+    /// <summary>Its radius, mm.</summary>
+    public double Radius => First.Radius;
+
+    /// <summary>Whether it is hollow, seen from outside.</summary>
+    public bool IsHollow => First.Bulge > 0;
+}

@@ -1,0 +1,44 @@
+using TopLayout.Drawing;
+using TopLayout.Geometry;
+using TopLayout.Lutherie.Parts;
+using TopLayout.Plans.Reports;
+
+namespace TopLayout.Plans.Sheets;
+
+/// <summary>Half-templates of the plate, to cut out and turn over on the centre line; one for each half where the halves differ.</summary>
+internal static class HalfTemplateSheets
+{
+    private const double TickMm = 6;
+
+    /// <summary>One template, or two.</summary>
+    public static IEnumerable<Sheet> Draw(ReviewedTop top) => OutlineNumbers.IsEven(top.Layout)
+        ? [Draw(top, 1, "half-template", "Half-template, both halves alike")]
+        : [Draw(top, -1, "half-template-bass", "Half-template, bass half"), Draw(top, 1, "half-template-treble", "Half-template, treble half")];
+
+    private static Sheet Draw(ReviewedTop top, int side, string name, string title)
+    {
+        var (layout, edge) = (top.Layout, top.Layout.Body.PlateEdge);
+        var board = new SheetBoard();
+        var view = new FaceView(TopFace.Outside, layout.Design.Get(Identity.Handed).Value);
+        var outward = StationLadder.Outward(view, side);
+        var half = BodyWidths.Half(edge, side);
+        var mirror = outward < 0 ? Placement.MirroredAcrossY : Placement.Identity;
+        var template = Contour.Chain([.. half, new Segment(half[^1].End, half[0].Start, 0, "centre line")], isClosed: true).Placed(mirror);
+        board.Draw("half-template", Role.Cut, template);
+        foreach (var (at, width) in StationLadder.Of(layout, edge, side))
+        {
+            board.Line("stations", Role.Mark, new Point2(0, -at), new Point2(outward * TickMm, -at));
+            board.Line("stations", Role.Mark, new Point2(outward * (width - TickMm), -at), new Point2(outward * width, -at));
+        }
+
+        StationLadder.Beside(layout, edge, side, view).Draw(board, hasUpright: false);
+        var body = template.Bounds;
+        board.Write("notes", "centre line", new Point2(outward * (TickMm + 5), body.Center.Y - (StationLadder.Step(layout) / 2)), rotation: Angle.FromDegrees(90));
+        FaceMarks.Draw(board, view, body);
+        var foot = board.Extents;
+        board.Write("notes", StationLadder.Meaning(layout), new Point2(foot.Min.X, foot.Min.Y - 7));
+        board.Write(Cautions.Part, Cautions.Cutting, new Point2(foot.Min.X, foot.Min.Y - 12));
+        TitleBlock.Draw(board, top, $"{title}, full size", FaceMarks.Reading(view), new Point2(foot.Min.X, foot.Min.Y - 17), foot.Width);
+        return board.Finish(name, $"{title} - {layout.Design[Identity.Name].Value}", "Half of the plate at full size, to cut out, its straight edge the centre line.");
+    }
+}

@@ -1,0 +1,34 @@
+using TopLayout.Drawing;
+using TopLayout.Geometry;
+using TopLayout.Lutherie.Parts;
+
+namespace TopLayout.Plans.Sheets;
+
+/// <summary>The mould that holds the sides: its inside is the outline, its outside a block that can be sawn apart on the centre line.</summary>
+internal static class MouldSheet
+{
+    // Stuff left all round: enough for bolts and cramps. Common practice, no source.
+    private const double WallMm = 50;
+
+    /// <summary>The sheet.</summary>
+    public static Sheet Draw(ReviewedTop top)
+    {
+        var layout = top.Layout;
+        var board = new SheetBoard();
+        var view = new FaceView(TopFace.Outside, layout.Design.Get(Identity.Handed).Value);
+        var outline = view.Map(layout.Outline);
+        var block = outline.Bounds.Grown(WallMm);
+        board.Draw("mould inside", Role.Cut, outline);
+        board.Box("mould outside", Role.Cut, block);
+        board.Line("centre line", Role.Centre, new Point2(0, block.Max.Y + 6), new Point2(0, block.Min.Y - 6));
+        string Of(double mm) => LengthText.WithUnit(mm, layout.Design.Units);
+        var middle = new Point2(6, outline.Bounds.Center.Y);
+        board.Write("notes", "waste", middle, 5);
+        board.Write("notes", $"inside line: outer face of the sides, all round {Of(outline.Length)}", middle - new Vec2(0, 8));
+        board.Write("notes", "cut to the middle of the line; saw apart on the centre line", middle - new Vec2(0, 13));
+        FaceMarks.Draw(board, view, block);
+        board.Write(Cautions.Part, Cautions.Cutting, new Point2(block.Min.X, block.Min.Y - 13));
+        TitleBlock.Draw(board, top, $"Mould, {Of(block.Width)} x {Of(block.Height)}, full size", FaceMarks.Reading(view), new Point2(block.Min.X, block.Min.Y - 18), block.Width);
+        return board.Finish("mould", $"Mould - {layout.Design[Identity.Name].Value}", "The mould for the sides at full size: cut inside and outside.");
+    }
+}
