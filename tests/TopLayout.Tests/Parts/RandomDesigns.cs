@@ -19,6 +19,12 @@ internal sealed class RandomDesigns(int seed, bool usual)
         HoleReinforcement.Section, Cleats.Section,
     ];
 
+    private static readonly string[] Phrases =
+    [
+        "25 mm below the soundhole edge, 60 mm to the treble", "at the crossing", "3/4 in above the bridge front, 40 mm to the bass", "at the lower bout, 90 mm to the bass",
+        "10 mm below the transverse brace", "5 mm below the bridge plate, 3 cm to the treble", "30 mm above the tail edge",
+    ];
+
     private readonly Random _random = new(seed);
     private readonly string[] _woods = [.. WoodTable.Keys];
 
@@ -98,6 +104,7 @@ internal sealed class RandomDesigns(int seed, bool usual)
     {
         ParameterKind.Choice => Quoted([.. parameter.Words]),
         ParameterKind.Wood => Quoted(_woods),
+        ParameterKind.Text when parameter == FreeBars.From || parameter == FreeBars.To => Quoted(Phrases),
         ParameterKind.Text => null,
         _ => (usual ? parameter.UsualFor(body) ?? (isNeeded ? parameter.Possible : null) : parameter.Possible) is { } range
             ? Number(parameter, range)
