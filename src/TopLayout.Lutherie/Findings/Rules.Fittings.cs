@@ -33,5 +33,13 @@ public static partial class Rules
         block. The finding says which pin reaches past which part, and by how much.
         """);
 
-    private static Rule[] Fittings => [BridgeWood, PinHoles, TrussRodSlot, PinShows];
+    /// <summary>Ledges that leave little to glue to.</summary>
+    public static Rule LedgeLeaves { get; } = new("TL3054", "little wood inside the binding", """
+        The ledges for binding and purfling are cut when the box is closed, through the very wood that holds the top: the side
+        and the lining. What is left is their thickness together less the ledge, and when nothing is left the top drops in.
+        About 2 mm or more are usual (common practice, no source). A ledge deeper than the top also takes the ends of braces
+        that are let into the linings, as far as it reaches inside the sides.
+        """);
+
+    private static Rule[] Fittings => [BridgeWood, PinHoles, TrussRodSlot, PinShows, LedgeLeaves];
 }

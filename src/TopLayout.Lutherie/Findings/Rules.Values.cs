@@ -97,18 +97,8 @@ public static partial class Rules
             source = "two strips weighed and measured over a winter"
         """);
 
-    /// <summary>A place in trade words that cannot be read.</summary>
-    public static Rule UnreadableAnchor { get; } = new("TL1013", "a place in words that cannot be read", """
-        A place on the top may be said in trade words: a distance, `above` (towards the neck) or `below` (towards the tail), a
-        landmark, and perhaps a distance to the bass or the treble side; without it the place lies on the centre line. The place
-        in the file is the first character that does not fit. What has two edges is measured from the nearer one. Only what is
-        built before the bars can be a landmark: never another bar.
-            from = "25 mm below the soundhole edge, 60 mm to the treble"
-            to = "at the lower bout, 4 5/16 in to the bass"
-        """);
-
     private static Rule[] Values =>
     [
-        Missing, OutOfRange, WrongType, UnreadableLength, UnknownWord, UnknownWood, GivenTwice, GivenNot, NotFinite, Unusual, UnusableText, WoodTaken, UnreadableAnchor,
+        Missing, OutOfRange, WrongType, UnreadableLength, UnknownWord, UnknownWood, GivenTwice, GivenNot, NotFinite, Unusual, UnusableText, WoodTaken,
     ];
 }

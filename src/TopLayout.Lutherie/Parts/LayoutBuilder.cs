@@ -74,6 +74,7 @@ public static class LayoutBuilder
         SaddleSlot.Build(bench);
         BridgePins.Build(bench);
         TrussRod.Build(bench, room.InsideOfSides);
+        Binding.Build(bench, outline);
         LocatingPins.Build(bench, outline, room.Hole);
     }
 

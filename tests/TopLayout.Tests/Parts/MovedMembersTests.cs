@@ -48,7 +48,7 @@ public class MovedMembersTests(ITestOutputHelper output)
         ("tone bar 1", [.. X, .. BridgeEdges, "bridge_plate.behind_bridge", "tone_bar 1", .. Lining]),
         ("tone bar 2", [.. X, .. BridgeEdges, "bridge_plate.behind_bridge", "tone_bar 2", .. Lining]),
         ("ladder bar", [.. Ladder, "ladder_bar", .. Inside]),
-        ("fan strut", [.. Ladder, "fan", .. BridgeEdges, "closing_bars", .. Lining]),
+        ("fan strut", [.. Ladder, "fan", .. BridgeEdges, "closing_bars", "tail_block.length", .. Lining]),
         ("closing bar", [.. BridgeEdges, "closing_bars", .. Lining]),
         ("hole reinforcement", [.. Hole, "hole_reinforcement"]),
     ];

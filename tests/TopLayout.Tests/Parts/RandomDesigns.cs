@@ -44,8 +44,7 @@ internal sealed class RandomDesigns(int seed, bool usual)
         {
             for (var n = Count(section); n > 0; n--)
             {
-                text.Append(section.Header).Append('\n');
-                Fill(section, body, density, text);
+                text.Append(section.Header).Append('\n').Append(Filled(section, body, density));
             }
         }
 
@@ -83,6 +82,23 @@ internal sealed class RandomDesigns(int seed, bool usual)
         SectionPresence.Optional => _random.Next(8) == 0 ? 0 : 1,
         _ => _random.Next(3),
     };
+
+    // One section in twenty may contradict itself; for the others a maker's own care is taken to hold.
+    private string Filled(Section section, BodyType? body, double density)
+    {
+        var mayContradict = _random.Next(20) == 0;
+        for (var tries = 0; tries < 200; tries++)
+        {
+            var text = new StringBuilder();
+            Fill(section, body, density, text);
+            if (mayContradict || Coherence.Holds(section, body, text.ToString()))
+            {
+                return text.ToString();
+            }
+        }
+
+        return "";
+    }
 
     private void Fill(Section section, BodyType? body, double density, StringBuilder text)
     {

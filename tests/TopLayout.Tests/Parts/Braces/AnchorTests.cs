@@ -14,8 +14,8 @@ public class AnchorTests
 
         var bar = layout.Find("bar 1")!;
         var far = Axis.Fret(650, 12, 19) + 3 + 86;
-        Axis.Near(60, -(far + 25), Axis.Middle(bar, "neck end"), "from");
-        Axis.Near(-20, -(325 + 1.75 - 8 - 25.4), Axis.Middle(bar, "tail end"), "to");
+        Axis.Near(60, -(far + 25), Axis.Middle(bar, "treble end"), "from");
+        Axis.Near(-20, -(325 + 1.75 - 8 - 25.4), Axis.Middle(bar, "bass end"), "to");
     }
 
     /// <summary>Above a thing with two edges counts from the upper, below it from the lower; the saddle is a line.</summary>
@@ -34,7 +34,7 @@ public class AnchorTests
     }
 
     [Theory]
-    [InlineData("25 mm below the soundhol edge", 18, 13, "`from` has `soundhol edge` where it needs a landmark", "did you mean `soundhole edge`?")]
+    [InlineData("25 mm below the soundhol edge", 17, 13, "`from` has `soundhol edge` where it needs a landmark", "did you mean `soundhole edge`?")]
     [InlineData("25 mm under the crossing", 7, 5, "`from` has `under` where it needs `above` or `below`", "above is towards the neck, below towards the tail")]
     [InlineData("below the crossing", 1, 5, "`from` has `below` where it needs a distance such as `25 mm`, or `at`", "write for example `25 mm below the soundhole edge, 60 mm to the treble`")]
     [InlineData("at the crossing, 5 mm to the left", 30, 4, "`from` has `left` where it needs `bass` or `treble`", "sides are named as on a right-handed instrument's strings")]
