@@ -21,7 +21,7 @@ public class DrawTests(ITestOutputHelper output)
         var fails = preset == "straight-tongue";
         Assert.Equal(fails ? 1 : 0, run.Code);
         var names = Toplayout.Contents(folder).Keys;
-        string[] sheets = ["bridge-place", "inside-plan", "numbers", "outside-plan", .. fails ? (string[])[] : ["rosette"], .. preset == "tapered-tongue" ? (string[])["tongue"] : []];
+        string[] sheets = ["bridge-place", "inside-plan", "numbers", "outside-plan", .. fails ? (string[])[] : ["rosette"], .. preset == "tapered-tongue" ? (string[])["tongue"] : [], .. preset == "auditorium" ? (string[])["drill-points"] : []];
         string[] forms = [".dxf", ".svg", ".pdf", "-tiles.pdf"];
         string[] expected = [.. sheets.SelectMany(s => forms.Select(f => s + f)), "report.html", "report.json", "report.md", "toplayout.files.json"];
         Assert.Equal(expected.Order(StringComparer.Ordinal), names.Where(n => !n.StartsWith("parts", StringComparison.Ordinal)).Order(StringComparer.Ordinal));

@@ -1,4 +1,3 @@
-using System.Diagnostics;
 using System.Text.RegularExpressions;
 using TopLayout.Lutherie.Designs;
 using TopLayout.Lutherie.Findings;
@@ -86,16 +85,11 @@ public partial class RobustnessTests(ITestOutputHelper output)
     {
         try
         {
-            var clock = Stopwatch.StartNew();
-            var review = Pipeline.Check(text, "r.toml");
-            var seconds = clock.Elapsed.TotalSeconds;
-
-            // A busy machine is no fault of the design: the best of three counts.
+            // A busy machine is no fault of the design: the processor's time counts, not the clock's, and the best of three.
+            var (review, seconds) = Timed(text);
             for (var again = 0; again < 2 && seconds > LongestSeconds; again++)
             {
-                clock.Restart();
-                review = Pipeline.Check(text, "r.toml");
-                seconds = Math.Min(seconds, clock.Elapsed.TotalSeconds);
+                seconds = Math.Min(seconds, Timed(text).Seconds);
             }
 
             Assert.True(seconds <= LongestSeconds, $"took {seconds:F1} s");
@@ -107,6 +101,13 @@ public partial class RobustnessTests(ITestOutputHelper output)
         {
             throw new InvalidOperationException($"{which}:\n{text}", failure);
         }
+    }
+
+    private static (Review Review, double Seconds) Timed(string text)
+    {
+        var before = Environment.CpuUsage.TotalTime;
+        var review = Pipeline.Check(text, "r.toml");
+        return (review, (Environment.CpuUsage.TotalTime - before).TotalSeconds);
     }
 
     // A refusal with its numbers left out.
