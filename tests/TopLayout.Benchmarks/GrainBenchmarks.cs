@@ -28,7 +28,7 @@ public class GrainBenchmarks
             Top = layout.Top,
             SkewBass = layout.SkewBass,
             SkewTreble = layout.SkewTreble,
-            Outline = layout.Outline,
+            Body = layout.Body,
             InsideOfSides = layout.InsideOfSides,
             LiningLine = layout.LiningLine,
             Frets = layout.Frets,

@@ -22,7 +22,12 @@ public class DrawTests(ITestOutputHelper output)
         Assert.Equal(fails ? 1 : 0, run.Code);
         var names = Toplayout.Contents(folder).Keys;
         string[] halves = preset is "cutaway" or "measured" ? ["half-template-bass", "half-template-treble"] : ["half-template"];
-        string[] sheets = ["bridge-place", "inside-plan", "numbers", "outline", "outside-plan", .. fails ? (string[])[] : ["rosette", "mould", .. halves], .. preset == "tapered-tongue" ? (string[])["tongue"] : []];
+        string[] drilled = preset == "auditorium" ? ["drill-points"] : [];
+        string[] sheets =
+        [
+            "bridge-place", "inside-plan", "numbers", "outline", "outside-plan", .. fails ? (string[])[] : ["rosette", "mould", .. halves],
+            .. preset == "tapered-tongue" ? (string[])["tongue"] : [], .. drilled,
+        ];
         string[] forms = [".dxf", ".svg", ".pdf", "-tiles.pdf"];
         string[] expected = [.. sheets.SelectMany(s => forms.Select(f => s + f)), "report.html", "report.json", "report.md", "toplayout.files.json"];
         Assert.Equal(expected.Order(StringComparer.Ordinal), names.Where(n => !n.StartsWith("parts", StringComparison.Ordinal)).Order(StringComparer.Ordinal));

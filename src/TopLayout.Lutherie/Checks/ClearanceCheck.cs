@@ -16,8 +16,16 @@ public static class ClearanceCheck
     // A reinforcement narrower than this is not worth cutting, mm.
     private const double LeastRingMm = 3;
 
-    /// <summary>One finding per pair.</summary>
+    /// <summary>One finding per pair: of what stands round a reinforcement the nearest, and whatever it reaches into, the two legs of an X once.</summary>
     public static IEnumerable<Finding> Of(Layout layout) => [.. TongueToBrace(layout), .. PlateToLegs(layout), .. ReinforcementToBraces(layout)];
+
+    /// <summary>Whether this check measures the room between two parts, so that it also tells when there is none left.</summary>
+    internal static bool Tells(Member a, Member b) => IsTold(a, b) || IsTold(b, a);
+
+    private static bool IsTold(Member a, Member b) => a.Face == TopFace.Inside && b.Face == TopFace.Inside && b.Kind != MemberKind.Lining && (
+        (a.Name == Tongue.Name && b.Name == TransverseBrace.Name)
+        || (a.Name == BridgePlate.Name && b.Name is XBrace.BassLeg or XBrace.TrebleLeg)
+        || (HoleReinforcement.IsPartOf(a) && !HoleReinforcement.IsPartOf(b)));
 
     private static IEnumerable<Finding> TongueToBrace(Layout layout)
     {
@@ -48,7 +56,7 @@ public static class ClearanceCheck
 
     private static IEnumerable<Finding> PlateToLegs(Layout layout)
     {
-        if (layout.Find(BridgePlate.Name) is not { } plate || layout.Find(XBrace.TrebleLeg) is not { } leg)
+        if (layout.Find(BridgePlate.Name) is not { } plate || (layout.Find(XBrace.TrebleLeg) ?? layout.Find(XBrace.BassLeg)) is not { } leg)
         {
             yield break;
         }
@@ -81,13 +89,14 @@ public static class ClearanceCheck
     {
         foreach (var part in layout.Members.Where(HoleReinforcement.IsPartOf))
         {
-            var nearest = layout.Members
-                .Where(m => m.Face == TopFace.Inside && m.Kind is not MemberKind.Lining && !HoleReinforcement.IsPartOf(m))
+            var gaps = layout.Members
+                .Where(m => Tells(part, m))
                 .Select(m => (Member: m, Gap: Gap(layout, part, m)))
+                .Where(m => m.Gap < 2 * ReinforcementMm)
                 .OrderBy(m => m.Gap)
-                .Select(m => ((Member Member, double Gap)?)m)
-                .FirstOrDefault();
-            if (nearest is var (member, gap) && gap < 2 * ReinforcementMm)
+                .DistinctBy(m => m.Member.Name is XBrace.BassLeg or XBrace.TrebleLeg ? XBrace.Section.Key : m.Member.Name)
+                .ToList();
+            foreach (var (member, gap) in gaps.Where((m, i) => i == 0 || m.Gap < -Tolerances.TouchMm))
             {
                 yield return Reinforcement(layout, part, member, gap);
             }

@@ -4,7 +4,10 @@ using TopLayout.Lutherie.Parts;
 
 namespace TopLayout.Lutherie.Checks;
 
-/// <summary>Two parts glued to the same place of one face, without a lap, a notch or a butt joint between them.</summary>
+/// <summary>
+/// Two parts glued to the same place of one face, without a lap, a notch or a butt joint between them. Pairs whose room
+/// <see cref="ClearanceCheck"/> measures are told there, with the number that parts them.
+/// </summary>
 public static class OverlapCheck
 {
     // A part over more others than this is told once, and over more than that not looked at further.

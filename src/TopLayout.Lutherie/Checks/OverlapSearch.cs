@@ -20,7 +20,7 @@ internal sealed class OverlapSearch(IReadOnlyList<Member> members)
             foreach (var i in Near(j))
             {
                 var (a, b) = (members[i], members[j]);
-                if (under.Count < most && a.Face == b.Face && !AreJoined(a, b) && (Within(a.Footprint, b.Footprint) ?? Within(b.Footprint, a.Footprint)) is { } where)
+                if (under.Count < most && a.Face == b.Face && !AreJoined(a, b) && !ClearanceCheck.Tells(a, b) && Shared(a.Footprint, b.Footprint) is { } where)
                 {
                     under.Add((a, where));
                 }
@@ -31,7 +31,8 @@ internal sealed class OverlapSearch(IReadOnlyList<Member> members)
                 yield return (members[j], under);
             }
 
-            foreach (var cell in Cells(members[j]))
+            // What lies on so many others is not looked for itself: whatever lies there too is found on those, and a pile stays quick to search.
+            foreach (var cell in under.Count < most ? Cells(members[j]) : [])
             {
                 (_cells.TryGetValue(cell, out var list) ? list : _cells[cell] = []).Add(j);
             }
@@ -84,6 +85,16 @@ internal sealed class OverlapSearch(IReadOnlyList<Member> members)
                 yield return (x, y);
             }
         }
+    }
+
+    // A piece of an edge that lies in the other area. Where there is none, the areas are either apart or the same.
+    private static Segment? Shared(Region a, Region b) => Within(a, b) ?? Within(b, a) ?? (AreSame(a, b) ? a.Edges.First() : null);
+
+    private static bool AreSame(Region a, Region b)
+    {
+        var (p, q) = (a.Bounds, b.Bounds);
+        return p.Min.DistanceTo(q.Min) <= Tolerances.ShortestMm && p.Max.DistanceTo(q.Max) <= Tolerances.ShortestMm
+            && a.Intersect(b).Area > a.Area / 2;
     }
 
     // A piece of an edge of one area that lies inside the other, not merely along its border.

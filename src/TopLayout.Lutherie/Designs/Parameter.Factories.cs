@@ -58,6 +58,10 @@ public abstract partial class Parameter
     public static Parameter<string> Text(Section section, string key, string meaning, int longest = 80, string? fallback = null) =>
         new(section, key, meaning, new TextKind(longest), (fallback ?? "", fallback is not null));
 
+    /// <summary>Text of one line that its part reads by a grammar of its own; required.</summary>
+    public static Parameter<string> Phrase(Section section, string key, string meaning, string example, int longest = 120) =>
+        new(section, key, meaning, new PhraseKind(longest, example), ("", false));
+
     /// <summary>
     /// The key of a wood: one of <paramref name="known"/>, or one the file itself defines through the text parameter
     /// <paramref name="definedBy"/> of a repeatable section.

@@ -13,6 +13,7 @@ internal sealed class SectionCollector(ReadingContext context)
 
     private readonly Dictionary<string, Section> _sections = context.Table.Sections.ToDictionary(s => s.Key, StringComparer.Ordinal);
     private readonly CollectorProblems _problems = new(context);
+    private readonly Dictionary<Section, (RawSection First, int Count)> _opened = [];
 
     public void Collect(DocumentSyntax document)
     {
@@ -152,18 +153,19 @@ internal sealed class SectionCollector(ReadingContext context)
     /// <summary>A new section, or the earlier one with a finding when there may be only one; null beyond the most there may be.</summary>
     private RawSection? Opened(Section section, SourcePlace header, bool isDotted = false, InlineTableSyntax? inline = null, int headerEnd = 0)
     {
-        var earlier = context.Sections.Where(s => s.Section == section).ToList();
-        if (section.Presence == SectionPresence.Repeatable ? earlier.Count >= section.Most : earlier.Count == 1)
+        var (first, count) = _opened.GetValueOrDefault(section);
+        if (section.Presence == SectionPresence.Repeatable ? count >= section.Most : count == 1)
         {
-            return Repeated(section, header, earlier);
+            return Repeated(section, header, first);
         }
 
         var raw = new RawSection(section, header, isWritten: true) { IsDotted = isDotted, Inline = inline, HeaderEnd = headerEnd };
         context.Sections.Add(raw);
+        _opened[section] = (first ?? raw, count + 1);
         return raw;
     }
 
-    private RawSection? Repeated(Section section, SourcePlace header, List<RawSection> earlier)
+    private RawSection? Repeated(Section section, SourcePlace header, RawSection earlier)
     {
         if (section.Presence == SectionPresence.Repeatable)
         {
@@ -171,8 +173,8 @@ internal sealed class SectionCollector(ReadingContext context)
             return null;
         }
 
-        _problems.AddTwice($"`{section.Header}`", header, earlier[0].Header);
-        return earlier[0];
+        _problems.AddTwice($"`{section.Header}`", header, earlier.Header);
+        return earlier;
     }
 
     private SourcePlace PlaceOf(SyntaxNode node) => context.Source.Place(node.Span.Start.Offset, node.Span.End.Offset + 1);

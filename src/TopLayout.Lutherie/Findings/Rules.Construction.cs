@@ -1,6 +1,6 @@
 namespace TopLayout.Lutherie.Findings;
 
-/// <content>TL2: each value is possible, but together they cannot be built.</content>
+/// <content>TL2: each value is possible, but together they cannot be built; or its part cannot read it.</content>
 public static partial class Rules
 {
     /// <summary>Parts that cannot both be where the design puts them.</summary>
@@ -13,5 +13,15 @@ public static partial class Rules
             diameter = 150                 leaves no room for the transverse brace above it
         """);
 
-    private static Rule[] Construction => [PartsDoNotFit];
+    /// <summary>A place in trade words that cannot be read.</summary>
+    public static Rule UnreadableAnchor { get; } = new("TL2002", "a place in words that cannot be read", """
+        A place on the top may be said in trade words: a distance, `above` (towards the neck) or `below` (towards the tail), a
+        landmark, and perhaps a distance to the bass or the treble side; without it the place lies on the centre line. The place
+        in the file is the first character that does not fit. What has two edges is measured from the nearer one. Only what is
+        built before the bars can be a landmark: never another bar.
+            from = "25 mm below the soundhole edge, 60 mm to the treble"
+            to = "at the lower bout, 4 5/16 in to the bass"
+        """);
+
+    private static Rule[] Construction => [PartsDoNotFit, UnreadableAnchor];
 }

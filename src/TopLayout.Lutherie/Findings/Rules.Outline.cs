@@ -22,9 +22,11 @@ public static partial class Rules
 
     /// <summary>What a ledge leaves of the rim.</summary>
     public static Rule LedgeLeaves { get; } = new("TL3052", "what a ledge leaves to glue to", """
-        A top that is let in behind the binding is glued to what the ledge leaves of sides and linings. 2 mm or more is usual;
-        with nothing left the top drops into the body (common practice, no source). Widen the linings before the new top goes
-        on, or leave less of the binding standing.
+        The ledges for binding and purfling are cut when the box is closed, through the very wood that holds the top: the side and
+        the lining. A new top let in behind an old binding is glued to what its ledge left of them. 2 mm or more is usual; with
+        nothing left the top drops into the body (common practice, no source). Widen the linings before the top goes on, or make
+        the ledge narrower. A ledge deeper than the top also takes the ends of braces that are let into the linings, as far as it
+        reaches inside the sides.
         """);
 
     private static Rule[] Outlines => [MeasuredOutline, CutawayWall, LedgeLeaves];

@@ -9,7 +9,7 @@ namespace TopLayout.Lutherie.Findings;
 public static partial class Rules
 {
     /// <summary>Every rule, by code.</summary>
-    public static ImmutableArray<Rule> All => [.. Reading, .. Values, .. Construction, .. Checks, .. Fitting, .. Outlines, .. Surroundings];
+    public static ImmutableArray<Rule> All => [.. Reading, .. Values, .. Construction, .. Checks, .. Fitting, .. Outlines, .. Fittings, .. Surroundings];
 
     /// <summary>The rule with that code, whatever the case of its letters; null when there is none.</summary>
     public static Rule? Find(string code) => All.FirstOrDefault(r => string.Equals(r.Code, code, StringComparison.OrdinalIgnoreCase));

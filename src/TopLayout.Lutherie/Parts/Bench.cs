@@ -10,6 +10,8 @@ internal sealed class Bench(Design design)
     private readonly List<Finding> _findings = [];
     private readonly List<Finding> _faults = [];
     private readonly List<Member> _members = [];
+    private readonly List<PlanMark> _marks = [];
+    private readonly List<DrillPoint> _drillPoints = [];
 
     public Design Design { get; } = design;
 
@@ -20,9 +22,17 @@ internal sealed class Bench(Design design)
 
     public IReadOnlyList<Member> Members => _members;
 
+    public IReadOnlyList<PlanMark> Marks => _marks;
+
+    public IReadOnlyList<DrillPoint> DrillPoints => _drillPoints;
+
     public Member? Find(string name) => _members.Find(m => m.Name == name);
 
     public void Add(Member member) => _members.Add(member);
+
+    public void Mark(PlanMark mark) => _marks.Add(mark);
+
+    public void Drill(DrillPoint point) => _drillPoints.Add(point);
 
     /// <summary>Says that parts do not fit; the first place is the one to change first.</summary>
     public void Misfit(string subject, string sentence, string cure, params IReadOnlyList<SourcePlace> places) =>
@@ -32,6 +42,10 @@ internal sealed class Bench(Design design)
             Place = places[0],
             OtherPlaces = [.. places.Skip(1).Distinct().Where(p => p != places[0])],
         });
+
+    /// <summary>Says that a value cannot be read by its part's own grammar.</summary>
+    public void Error(Rule rule, string subject, string sentence, string cure, SourcePlace place) =>
+        _findings.Add(new Finding(rule, Severity.Error, subject, sentence) { Cure = cure, Place = place });
 
     /// <summary>Says that a part has no shape where the design puts it, so that the layout does without it; the first place is the one to change first.</summary>
     public void LeaveOut(string subject, string sentence, string cure, params IReadOnlyList<SourcePlace> places) =>

@@ -50,8 +50,17 @@ public sealed class Layout
     /// <summary>All that is glued to the top or cut into it, in building order.</summary>
     public required ImmutableArray<Member> Members { get; init; }
 
+    /// <summary>What the plan shows besides members: slots, caps, ledges.</summary>
+    public ImmutableArray<PlanMark> Marks { get; init; } = [];
+
+    /// <summary>Holes to drill through the top.</summary>
+    public ImmutableArray<DrillPoint> DrillPoints { get; init; } = [];
+
     /// <summary>Findings that only the building could make: parts it left out, or drew otherwise than the design says.</summary>
     public ImmutableArray<Finding> Faults { get; init; } = [];
+
+    /// <summary>The mark of that name; null when the design has none.</summary>
+    public PlanMark? FindMark(string name) => Marks.FirstOrDefault(m => m.Name == name);
 
     /// <summary>The member of that name; null when the design has none.</summary>
     public Member? Find(string name) => Members.FirstOrDefault(m => m.Name == name);

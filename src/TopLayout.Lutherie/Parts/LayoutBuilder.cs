@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using TopLayout.Geometry;
 using TopLayout.Lutherie.Designs;
 using TopLayout.Lutherie.Findings;
 
@@ -46,6 +47,7 @@ public static class LayoutBuilder
         FlatBrace.Build(bench, room);
         ToneBars.Build(bench, room);
         BuildFurtherBraces(bench, room);
+        BuildMarks(bench, body.Edge, room);
         return new Layout
         {
             Design = design,
@@ -60,8 +62,20 @@ public static class LayoutBuilder
             Hole = hole,
             HoleLiner = Soundhole.LinerOf(design, hole),
             Members = [.. bench.Members],
+            Marks = [.. bench.Marks],
+            DrillPoints = [.. bench.DrillPoints],
             Faults = [.. bench.Faults],
         };
+    }
+
+    private static void BuildMarks(Bench bench, Contour outline, BarRoom room)
+    {
+        XCap.Build(bench, room.Hole);
+        SaddleSlot.Build(bench);
+        BridgePins.Build(bench);
+        TrussRod.Build(bench, room.InsideOfSides);
+        Binding.Build(bench, outline);
+        LocatingPins.Build(bench, outline, room.Hole);
     }
 
     // What butts against a bar comes after it; the reinforcement and the cleats keep clear of all that is there.

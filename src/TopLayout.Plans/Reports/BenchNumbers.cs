@@ -19,6 +19,7 @@ internal static class BenchNumbers
 
         yield return FretTable(layout);
         yield return Positions(layout);
+        yield return DrillPoints(layout);
         yield return Bars(layout);
         yield return Pieces(layout);
     }
@@ -47,6 +48,11 @@ internal static class BenchNumbers
             new Cell[] { "bridge front edge", Bridge.FrontFromNeckEdge(design), $"{Said(layout, design[Bridge.Length].Value)} long" },
             new Cell[] { "bridge rear edge", Bridge.RearFromNeckEdge(design), "" },
         };
+        if (layout.FindMark(SaddleSlot.Name) is { } slot)
+        {
+            rows.Add(["saddle slot, front wall behind the bridge's front edge", SaddleSlot.WallFromFront(design), $"{Said(layout, design[SaddleSlot.Width].Value)} wide, {Said(layout, design[SaddleSlot.Length].Value)} long, {Said(layout, slot.ThicknessMm)} deep"]);
+        }
+
         rows.AddRange(HoleNumbers.Rows(layout));
         if (design.Has(XBrace.Section))
         {
@@ -66,6 +72,12 @@ internal static class BenchNumbers
             : $"{Said(layout, 2 * hole.HalfWidth)} across, {Said(layout, 2 * hole.HalfLength)} long";
         return hole.Center.X == 0 ? size : $"{size}, {Said(layout, Math.Abs(hole.Center.X))} from the centre line towards the {(hole.Center.X > 0 ? "treble" : "bass")} side";
     }
+
+    private static NumberTable DrillPoints(Layout layout) => new(
+        "drill_points",
+        "Holes to drill",
+        [new("name", "hole"), new("from_neck_edge", "from neck edge"), new("across", "across"), new("diameter", "diameter")],
+        layout.DrillPoints.Select(p => (IReadOnlyList<Cell>)[p.Name, -p.At.Y, p.At.X, p.DiameterMm]));
 
     private static NumberTable Bars(Layout layout) => new(
         "bars",
@@ -100,7 +112,11 @@ internal static class BenchNumbers
         [
             m.Name, m.Face == TopFace.Inside ? "inside" : "outside", m.Material?.Wood.Name ?? "(cut into the top)", m.ThicknessMm,
             -m.Footprint.Bounds.Max.Y, -m.Footprint.Bounds.Min.Y, m.Footprint.Bounds.Min.X, m.Footprint.Bounds.Max.X, new Cell.Area(m.Footprint.Area),
-        ]));
+        ]).Concat(layout.Marks.Where(m => m.Material is not null).Select(m => (IReadOnlyList<Cell>)
+        [
+            m.Name, "on the braces", m.Material!.Wood.Name, m.ThicknessMm,
+            -m.Line.Bounds.Max.Y, -m.Line.Bounds.Min.Y, m.Line.Bounds.Min.X, m.Line.Bounds.Max.X, new Cell.Area(0),
+        ])));
 
     private static string Said(Layout layout, double mm) => LengthText.WithUnit(mm, layout.Design.Units);
 }

@@ -20,6 +20,7 @@ internal static class BridgeSheet
         var view = new FaceView(TopFace.Outside, layout.Design.Get(Identity.Handed).Value);
         var outline = view.Map(bridge.Footprint.Outer);
         board.Draw(Bridge.Name, Role.Mark, outline);
+        Fittings.Draw(board, layout, view, layout.DrillPoints.Where(p => BridgePins.IsPin(p)));
         board.Line("saddle", Role.Mark, view.Map(layout.Saddle.Bass), view.Map(layout.Saddle.Treble));
         var theory = view.Map(new Point2(0, -layout.Frets.SaddleFromNeckEdge)).Y;
         board.Line("theoretical saddle", Role.Centre, new Point2(outline.Bounds.Min.X, theory), new Point2(outline.Bounds.Max.X, theory));
@@ -44,6 +45,18 @@ internal static class BridgeSheet
         ladder.Add(view.Map(new Point2(0, -layout.Frets.SaddleFromNeckEdge)).Y, $"theoretical saddle {Both(layout.Frets.SaddleFromNeckEdge)}");
         ladder.Add(view.Map(layout.Saddle.Treble).Y, $"outer treble string {Both(-layout.Saddle.Treble.Y)}, {Of(layout.Saddle.Treble.X)} from the centre line");
         ladder.Add(view.Map(layout.Saddle.Bass).Y, $"outer bass string {Both(-layout.Saddle.Bass.Y)}, {Of(-layout.Saddle.Bass.X)} from the centre line");
+        if (layout.FindMark(SaddleSlot.Name) is { } slot)
+        {
+            ladder.Add(
+                body.Max.Y - SaddleSlot.WallFromFront(design),
+                $"slot {Of(design[SaddleSlot.Width].Value)} x {Of(design[SaddleSlot.Length].Value)}, {Of(slot.ThicknessMm)} deep, its front wall {Of(SaddleSlot.WallFromFront(design))} behind the front edge");
+        }
+
+        if (layout.DrillPoints.FirstOrDefault(BridgePins.IsPin) is { } pin)
+        {
+            ladder.Add(view.Map(pin.At).Y, $"bass pin {Both(-pin.At.Y)}, hole {Of(pin.DiameterMm)}");
+        }
+
         ladder.Add(body.Min.Y, $"rear edge {Both(-body.Min.Y)}");
         ladder.Draw(board);
     }

@@ -1,4 +1,5 @@
 using TopLayout.Drawing;
+using TopLayout.Drawing.Labels;
 using TopLayout.Geometry;
 using TopLayout.Lutherie.Parts;
 
@@ -8,6 +9,7 @@ namespace TopLayout.Plans.Sheets;
 internal static class PlanSheet
 {
     private const double GapMm = 14;
+    private const string LinerPart = "soundhole liner";
 
     /// <summary>The plan of the outside face.</summary>
     public static Sheet Outside(ReviewedTop top) => Draw(top, TopFace.Outside, "outside-plan", "Outside plan");
@@ -47,7 +49,8 @@ internal static class PlanSheet
         board.Draw("soundhole", Role.Cut, view.Map(layout.Hole.Edge));
         if (layout.HoleLiner is { } liner)
         {
-            board.Draw("soundhole liner", Role.Mark, view.Map(liner));
+            board.Draw(LinerPart, Role.Mark, view.Map(liner));
+            board.Name(new LabelRequest(LinerPart, Role.Text, LinerPart, SheetBoard.TextMm, view.Map(liner).Segments[0].PointAt(0.5)));
         }
 
         var box = view.Map(layout.Outline).Bounds;
@@ -58,6 +61,7 @@ internal static class PlanSheet
             Member(board, member, view);
         }
 
+        Fittings.Draw(board, layout, view);
         var saddle = view.Face == TopFace.Outside ? Role.Mark : Role.Hidden;
         board.Line("saddle", saddle, view.Map(layout.Saddle.Bass), view.Map(layout.Saddle.Treble));
     }

@@ -34,6 +34,7 @@ public static class SheetCatalog
         new("bridge-place", false, top => One(BridgeSheet.Draw(top))),
         new("tongue", true, top => One(TongueSheet.Draw(top))),
         new("parts", true, PartSheets.Draw) { Folder = "parts" },
+        new("drill-points", false, top => One(DrillSheet.Draw(top))),
         new("numbers", false, top => One(NumberSheet.Draw(top))),
     ];
 

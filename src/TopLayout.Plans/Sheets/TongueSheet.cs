@@ -25,6 +25,11 @@ internal static class TongueSheet
             board.Draw(Block.Neck.Name, Role.Mark, view.Map(new Contour([new Vertex(edge.Start, edge.Bulge), new Vertex(edge.End)], isClosed: false)));
         }
 
+        if (layout.FindMark(TrussRod.Name) is { } slot)
+        {
+            board.Draw(slot.Name, Role.Mark, view.Map(slot.Line));
+        }
+
         var body = outline.Bounds.Union(view.Map(block.Footprint.Outer).Bounds);
         board.Line("centre line", Role.Centre, new Point2(0, body.Max.Y + 5), new Point2(0, body.Min.Y - 6));
         FaceMarks.Draw(board, view, body);
@@ -63,6 +68,12 @@ internal static class TongueSheet
 
             ladder.Add(face - (3 * length / 4), $"tip of radius {Of(recipe.TipRadius)}");
             ladder.Add(face - length, $"{Of(length)} long, {stock}");
+        }
+
+        if (layout.FindMark(TrussRod.Name) is { } slot)
+        {
+            var end = TrussRod.EndY(layout);
+            ladder.Add(end, $"truss-rod slot {Of(design[TrussRod.Width].Value)} wide, {Of(slot.ThicknessMm)} deep, ends {Of(face - end)} past the block face");
         }
 
         ladder.Draw(board);

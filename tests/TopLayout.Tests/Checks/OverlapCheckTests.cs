@@ -32,13 +32,22 @@ public class OverlapCheckTests
         Assert.Equal("move the tone bar 2 9.5 mm towards the neck, or turn or shorten one of the two", finding.Cure);
     }
 
+    /// <summary>A bar written twice lies wholly on itself: no edge of one is inside the other.</summary>
     [Fact]
-    public void Tongue_ReachingUnderTheTransverseBrace_Fails()
+    public void Bar_WrittenTwice_Fails()
+    {
+        const string bar = "[[bar]]\nfrom_neck_edge = 420\nacross = 110\nangle = 80\nends = \"floating\"\nlength = 40\n";
+        var layout = Built.Preset("auditorium", text => text.With(bar + bar));
+
+        Assert.Contains(OverlapCheck.Of(layout), f => f.Severity == Severity.Fail && f.Subject == "bar 1 and bar 2");
+    }
+
+    [Fact]
+    public void Tongue_ReachingUnderTheTransverseBrace_IsLeftToTheClearance()
     {
         var layout = Built.Preset("tapered-tongue", text => text.Replace("length = 44", "length = 54", StringComparison.Ordinal));
 
-        var finding = Assert.Single(OverlapCheck.Of(layout));
-
-        Assert.Equal("tongue and upper transverse brace", finding.Subject);
+        Assert.Equal(Severity.Pass, Assert.Single(OverlapCheck.Of(layout)).Severity);
+        Assert.Contains(ClearanceCheck.Of(layout), f => f.Severity == Severity.Fail && f.Subject == "tongue and upper transverse brace");
     }
 }

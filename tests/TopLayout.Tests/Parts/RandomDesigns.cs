@@ -19,6 +19,12 @@ internal sealed class RandomDesigns(int seed, bool usual)
         HoleReinforcement.Section, Cleats.Section, Cutaway.Section, Ledge.Section,
     ];
 
+    private static readonly string[] Phrases =
+    [
+        "25 mm below the soundhole edge, 60 mm to the treble", "at the crossing", "3/4 in above the bridge front, 40 mm to the bass", "at the lower bout, 90 mm to the bass",
+        "10 mm below the transverse brace", "5 mm below the bridge plate, 3 cm to the treble", "30 mm above the tail edge",
+    ];
+
     private readonly Random _random = new(seed);
     private readonly string[] _woods = [.. WoodTable.Keys];
 
@@ -38,8 +44,7 @@ internal sealed class RandomDesigns(int seed, bool usual)
         {
             for (var n = Count(section); n > 0; n--)
             {
-                text.Append(section.Header).Append('\n');
-                Fill(section, body, density, text);
+                text.Append(section.Header).Append('\n').Append(Filled(section, body, density));
             }
         }
 
@@ -88,6 +93,23 @@ internal sealed class RandomDesigns(int seed, bool usual)
         _ => _random.Next(3),
     };
 
+    // One section in twenty may contradict itself; for the others a maker's own care is taken to hold.
+    private string Filled(Section section, BodyType? body, double density)
+    {
+        var mayContradict = _random.Next(20) == 0;
+        for (var tries = 0; tries < 200; tries++)
+        {
+            var text = new StringBuilder();
+            Fill(section, body, density, text);
+            if (mayContradict || Coherence.Holds(section, body, text.ToString()))
+            {
+                return text.ToString();
+            }
+        }
+
+        return "";
+    }
+
     private void Fill(Section section, BodyType? body, double density, StringBuilder text)
     {
         var groups = Parameters.Table.Groups.Where(g => g.Section == section).Select(g => (Group: g, Kept: OneOf(g))).ToList();
@@ -108,6 +130,7 @@ internal sealed class RandomDesigns(int seed, bool usual)
     {
         ParameterKind.Choice => Quoted([.. parameter.Words]),
         ParameterKind.Wood => Quoted(_woods),
+        ParameterKind.Text when parameter == FreeBars.From || parameter == FreeBars.To => Quoted(Phrases),
         ParameterKind.Text => null,
         ParameterKind.Lengths => $"[{string.Join(", ", Enumerable.Range(0, 8 + _random.Next(9)).Select(_ => Number(parameter, parameter.Possible!.Value)))}]",
         _ => (usual ? parameter.UsualFor(body) ?? (isNeeded ? parameter.Possible : null) : parameter.Possible) is { } range

@@ -4,14 +4,17 @@ using TopLayout.Lutherie.Woods;
 
 namespace TopLayout.Lutherie.Parts;
 
-/// <summary>The flat brace: a thin wide piece across the grain under the fretboard, between block and upper transverse brace.</summary>
+/// <summary>
+/// The flat brace: a thin wide piece across the grain under the fretboard, between block and upper transverse brace. As wide as that room it is
+/// the plate that stands in for a tongue; its long sides cross the grain.
+/// </summary>
 public static class FlatBrace
 {
     /// <summary>The member's name.</summary>
     public const string Name = "flat brace";
 
     /// <summary>The section.</summary>
-    public static readonly Section Section = Section.Optional("flat_brace", "a thin wide piece across the grain under the fretboard");
+    public static readonly Section Section = Section.Optional("flat_brace", "a thin wide piece across the grain under the fretboard; as wide as the room between block and transverse brace it is the plate that stands in for a tongue");
 
     /// <summary>Wood and sawing.</summary>
     public static readonly Stock Stock = new(Section, "sitka_spruce", Sawing.Quarter);

@@ -4,18 +4,25 @@ using TopLayout.Lutherie.Findings;
 
 namespace TopLayout.Lutherie.Parts;
 
-/// <summary>Free bars: anywhere, given by a point and an angle, or by two points.</summary>
+/// <summary>Free bars: anywhere, given by a point and an angle, or by two points; a point in numbers or in trade words.</summary>
 public static class FreeBars
 {
     /// <summary>The section.</summary>
-    public static readonly Section Section = Section.Repeatable("bar", "a bar anywhere: by a point and an angle, or by two points");
+    public static readonly Section Section = Section.Repeatable("bar", "a bar anywhere: by a point and an angle, or by two points; a point in numbers or in words", most: 20_000);
 
     /// <summary>What it is made of.</summary>
     public static readonly BarStock Stock = new(Section, usualWidth: (4, 13), 6, usualHeight: (3, 20), 9);
 
     /// <summary>The point, along the body.</summary>
-    public static readonly Parameter<double> FromNeckEdge = Parameter.Length(
-        Section, "from_neck_edge", "a point of the axis: from the neck edge", possible: (5, 690));
+    public static readonly OptionalParameter<double> FromNeckEdge = Parameter.Length(
+        Section, "from_neck_edge", "a point of the axis: from the neck edge", possible: (5, 690)).Optional();
+
+    /// <summary>The point, in words.</summary>
+    public static readonly OptionalParameter<string> From = Parameter.Phrase(
+        Section, "from", "the point in words: a distance `above` or `below` a landmark, or `at` it; then, if not on the centre line, how far to the bass or the treble", AnchorPhrase.Example).Optional();
+
+    /// <summary>The two ways to say where it begins.</summary>
+    public static readonly ExactlyOneOf Start = ExactlyOneOf.Required(FromNeckEdge, From);
 
     /// <summary>The point, across the body.</summary>
     public static readonly Parameter<double> Across = Parameter.Length(
@@ -29,8 +36,12 @@ public static class FreeBars
     public static readonly OptionalParameter<double> ToNeckEdge = Parameter.Length(
         Section, "end_from_neck_edge", "a second point of the axis: from the neck edge", possible: (5, 690)).Optional();
 
-    /// <summary>The two ways to say how it runs.</summary>
-    public static readonly ExactlyOneOf Course = ExactlyOneOf.Required(Angle, ToNeckEdge);
+    /// <summary>The second point, in words.</summary>
+    public static readonly OptionalParameter<string> To = Parameter.Phrase(
+        Section, "to", "a second point in words, like `from`", AnchorPhrase.Example).Optional();
+
+    /// <summary>The three ways to say how it runs.</summary>
+    public static readonly ExactlyOneOf Course = ExactlyOneOf.Required(Angle, ToNeckEdge, To);
 
     /// <summary>The second point, across the body.</summary>
     public static readonly Parameter<double> ToAcross = Parameter.Length(
@@ -44,7 +55,7 @@ public static class FreeBars
         Section, "length", "length of a floating bar given by an angle; the point is its middle", possible: (10, 600)).Optional();
 
     /// <summary>All of them.</summary>
-    public static IEnumerable<Parameter> All => [.. Stock.All, FromNeckEdge, Across, Angle, ToNeckEdge, ToAcross, Ends, Length];
+    public static IEnumerable<Parameter> All => [.. Stock.All, FromNeckEdge, From, Across, Angle, ToNeckEdge, To, ToAcross, Ends, Length];
 
     internal static void Build(Bench bench, BarRoom room)
     {
@@ -57,16 +68,26 @@ public static class FreeBars
     private static void Build(Bench bench, BarRoom room, DesignSection section)
     {
         var name = $"bar {Say.Count(section.Number)}";
-        var point = new Point2(section[Across].Value, -section[FromNeckEdge].Value);
-        var to = section.Find(ToNeckEdge) is { } end ? new Point2(section[ToAcross].Value, -end.Value) : (Point2?)null;
+        var (start, course) = (section.Find(FromNeckEdge)?.Place ?? section.PlaceOf(From), CoursePlace(section));
+        if (Point(bench, room, section, name, From, FromNeckEdge, Across) is not { } point)
+        {
+            return;
+        }
+
+        var to = section.Find(Angle) is null ? Point(bench, room, section, name, To, ToNeckEdge, ToAcross) : null;
+        if (to is null && section.Find(Angle) is null)
+        {
+            return;
+        }
+
         if (to is { } second && second.DistanceTo(point) < section[Stock.Width].Value)
         {
             bench.LeaveOut(
                 name,
                 $"the two points of the {name} are {Say.Mm(second.DistanceTo(point))} apart, less than its width",
                 "set them further apart, or give one point and `angle`",
-                section.Find(ToNeckEdge)!.Value.Place,
-                section[FromNeckEdge].Place);
+                course,
+                start);
             return;
         }
 
@@ -92,8 +113,35 @@ public static class FreeBars
             Along = along,
             Start = End(from, first),
             End = End(until, last),
-            Places = [section[FromNeckEdge].Place, section[Across].Place, section.Find(Angle)?.Place ?? section.Find(ToNeckEdge)!.Value.Place],
+            Places = section.Find(From).HasValue ? [start, course] : [start, section[Across].Place, course],
         }.Add(bench, room, section, Stock);
+    }
+
+    private static SourcePlace CoursePlace(DesignSection section) =>
+        section.Find(Angle)?.Place ?? section.Find(ToNeckEdge)?.Place ?? section.PlaceOf(To);
+
+    // One of its points; null, with the finding said, where words do not tell one.
+    private static Point2? Point(
+        Bench bench, BarRoom room, DesignSection section, string name, OptionalParameter<string> words, OptionalParameter<double> fromNeckEdge, Parameter<double> across)
+    {
+        if (section.Find(fromNeckEdge) is { } number)
+        {
+            return new Point2(section[across].Value, -number.Value);
+        }
+
+        var said = section.Find(words)!.Value;
+        if (!section[across].IsDefault)
+        {
+            bench.LeaveOut(
+                name,
+                $"`{words.Key}` of the {name} says a place in words, and `{across.Key}` says one besides",
+                $"leave `{across.Key}` out and add `, {Say.Tenth(Math.Abs(section[across].Value))} mm to the {(section[across].Value < 0 ? "bass" : "treble")}` to `{words.Key}`",
+                section[across].Place,
+                said.Place);
+            return null;
+        }
+
+        return BarAnchors.Of(bench, room, section, name, words, said);
     }
 
     private static Vec2 Leaning(Angle angle) => new(Trig.Sin(angle), -Trig.Cos(angle));

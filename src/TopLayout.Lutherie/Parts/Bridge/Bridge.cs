@@ -39,7 +39,7 @@ public static class Bridge
         byBody: BodyValues.Of(classical: 8, tenorUkulele: 7, octaveMandolin: 8));
 
     /// <summary>All of them.</summary>
-    public static IEnumerable<Parameter> All => [.. Stock.All, Length, Depth, FrontToSaddle, Thickness];
+    public static IEnumerable<Parameter> All => [.. Stock.All, Length, Depth, FrontToSaddle, Thickness, .. BridgePins.All];
 
     /// <summary>Neck edge to the bridge's front edge, mm.</summary>
     public static double FrontFromNeckEdge(Design design) => -Scale.Saddle(design).Middle.Y - design[FrontToSaddle].Value;

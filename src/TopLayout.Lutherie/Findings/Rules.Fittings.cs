@@ -1,0 +1,37 @@
+namespace TopLayout.Lutherie.Findings;
+
+/// <content>TL3060 and on: slots and holes in what stands on the top.</content>
+public static partial class Rules
+{
+    /// <summary>Little wood round the saddle's slot.</summary>
+    public static Rule BridgeWood { get; } = new("TL3060", "little wood round the saddle", """
+        The strings push the saddle against the front wall of its slot all the time, and a bridge splits along the slot when
+        the wood before it is thin. The slot must lie inside the bridge with about 4 mm of wood to every edge, and a tie block
+        must leave a channel behind the saddle, so that the strings break over it at an angle (common practice, no source).
+        The slot lies along the saddle's line; its slant comes from the compensation of the outer strings.
+        """);
+
+    /// <summary>Pin holes too near to an edge.</summary>
+    public static Rule PinHoles { get; } = new("TL3061", "a pin hole near an edge", """
+        A pin hole goes through bridge, top and plate. Holes near the rear edge of the bridge split it; holes beside the plate
+        let the balls of the strings pull on bare top wood; a hole in a leg of the X cuts its grain. About 4 mm of bridge and
+        2 mm of plate round each hole are usual (common practice, no source). The worst pin is told for each.
+        """);
+
+    /// <summary>Little wood round the slot of the truss rod.</summary>
+    public static Rule TrussRodSlot { get; } = new("TL3062", "little wood round the truss-rod slot", """
+        The slot for the truss rod or its key takes wood from the neck block and from the tongue where they are to hold the
+        neck's pull. What it leaves below is the tongue's thickness less the slot's depth; what it leaves beside is measured
+        where the slot ends, because a tapered tongue is narrowest there. About 3 mm below and 5 mm beside are usual (common
+        practice, no source). A slot that runs out past the tip leaves two prongs.
+        """);
+
+    /// <summary>A locating pin that shows.</summary>
+    public static Rule PinShows { get; } = new("TL3063", "a locating pin that shows", """
+        A locating pin keeps a part from sliding while the glue is wet. Its hole stays, so it must lie where a part covers it
+        afterwards: under the fretboard, under the bridge; and the part it goes into must be there, the neck block or the tail
+        block. The finding says which pin reaches past which part, and by how much.
+        """);
+
+    private static Rule[] Fittings => [BridgeWood, PinHoles, TrussRodSlot, PinShows];
+}

@@ -1,0 +1,44 @@
+using TopLayout.Drawing;
+using TopLayout.Drawing.Labels;
+using TopLayout.Geometry;
+using TopLayout.Lutherie.Parts;
+
+namespace TopLayout.Plans.Sheets;
+
+/// <summary>What is drawn besides members: the outlines of slots and caps, and holes to drill with their crosses.</summary>
+internal static class Fittings
+{
+    private const double CrossMm = 2;
+
+    /// <summary>Draws the marks of a face, those behind it hidden, and the drill points.</summary>
+    /// <param name="board">The sheet.</param>
+    /// <param name="layout">The layout.</param>
+    /// <param name="view">The face.</param>
+    /// <param name="only">The drill points to draw; all when left out.</param>
+    public static void Draw(SheetBoard board, Layout layout, FaceView view, IEnumerable<DrillPoint>? only = null)
+    {
+        foreach (var mark in layout.Marks.Where(m => only is null || m.Face == view.Face))
+        {
+            var isNear = mark.Face == view.Face && mark.Material is null;
+            board.Draw(mark.Name, isNear ? Role.Mark : Role.Hidden, view.Map(mark.Line), mark.Face == view.Face ? Emphasis.Normal : Emphasis.Faint);
+            if (mark.Face == view.Face && only is null)
+            {
+                board.Name(new LabelRequest(mark.Name, Role.Text, mark.Name, SheetBoard.TextMm, view.Map(mark.Line).Segments[0].PointAt(0.5)));
+            }
+        }
+
+        foreach (var point in only ?? layout.DrillPoints)
+        {
+            Cross(board, point, view.Map(point.At));
+        }
+    }
+
+    /// <summary>A circle of the hole's diameter and a cross over its middle.</summary>
+    public static void Cross(SheetBoard board, DrillPoint point, Point2 at)
+    {
+        var reach = point.RadiusMm + CrossMm;
+        board.Draw(point.Name, Role.Mark, Contour.Circle(at, point.RadiusMm));
+        board.Line(point.Name, Role.Centre, at - (Vec2.UnitX * reach), at + (Vec2.UnitX * reach));
+        board.Line(point.Name, Role.Centre, at - (Vec2.UnitY * reach), at + (Vec2.UnitY * reach));
+    }
+}

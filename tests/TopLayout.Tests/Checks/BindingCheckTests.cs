@@ -1,0 +1,51 @@
+using TopLayout.Lutherie.Checks;
+using TopLayout.Lutherie.Findings;
+using TopLayout.Lutherie.Parts;
+using TopLayout.Tests.Parts;
+
+namespace TopLayout.Tests.Checks;
+
+/// <summary>The preset's sides are 2.1 and its linings 6.5 thick: 8.6 together. Its top is 2.8.</summary>
+public class BindingCheckTests
+{
+    [Theory]
+    [InlineData("width = 2\npurfling_width = 1.5", 5.1, Severity.Pass)]
+    [InlineData("width = 2.6\npurfling_width = 4.4", 1.6, Severity.Remark)]
+    [InlineData("width = 3\npurfling_width = 5.6", 0, Severity.Fail)]
+    public void Ledges_RoundTheEdge_LeaveTheWoodWorkedByHand(string lines, double left, Severity severity)
+    {
+        var finding = Assert.Single(Of(lines), f => f.Subject == "binding");
+
+        Check.Near(left, finding.Measured!.Value.Value, 1e-9, lines);
+        Assert.Equal((Rules.LedgeLeaves, severity), (finding.Rule, finding.Severity));
+    }
+
+    /// <summary>A shallow purfling cuts no brace; binding of 2.6 takes 0.5 of the 6.5 in the lining, a purfling deeper than the top all of its ledge.</summary>
+    [Theory]
+    [InlineData("width = 2\npurfling_width = 4", null)]
+    [InlineData("width = 2.6\npurfling_width = 4", 6.0)]
+    [InlineData("width = 2.6\npurfling_width = 4\npurfling_depth = 3", 2.0)]
+    public void Ledges_AtTheBraceEnds_CutWhatReachesInsideTheSides(string lines, double? left)
+    {
+        var finding = Of(lines).SingleOrDefault(f => f.Subject == "binding and brace ends");
+
+        Assert.Equal(left is null, finding is null);
+        if (left is { } value)
+        {
+            Check.Near(value, finding!.Measured!.Value.Value, 1e-9, lines);
+        }
+    }
+
+    [Fact]
+    public void Ledges_OnThePlan_RunBesideTheOutline()
+    {
+        var layout = Built.Preset("auditorium", t => t.With("[binding]\nwidth = 2\npurfling_width = 1.5"));
+
+        foreach (var (name, off) in (ReadOnlySpan<(string, double)>)[(Binding.LedgeName, 2), (Binding.PurflingName, 3.5)])
+        {
+            Assert.All(layout.FindMark(name)!.Line.Segments, s => Check.Near(off, layout.Outline.DistanceTo(s.PointAt(0.5)), 1e-6, name));
+        }
+    }
+
+    private static IEnumerable<Finding> Of(string lines) => BindingCheck.Of(Built.Preset("auditorium", t => t.With($"[binding]\n{lines}")));
+}

@@ -1,0 +1,127 @@
+using TopLayout.Lutherie.Checks;
+using TopLayout.Lutherie.Findings;
+using TopLayout.Lutherie.Parts;
+using TopLayout.Tests.Parts;
+
+namespace TopLayout.Tests.Checks;
+
+public class BridgeAndNeckEndCheckTests
+{
+    /// <summary>
+    /// The bridge of the preset begins 10 before the saddle's middle. The slot's front treble corner lies 37·cos a − 1.5·sin a across and
+    /// 37·sin a + 1.5·cos a before the middle, tan a = 2.5/55: 1.680 + 1.498 = 3.178. So 6.82 are left; 12 wide, 10 − 1.680 − 5.994 = 2.33.
+    /// </summary>
+    [Theory]
+    [InlineData("width = 3\nlength = 74", 6.82, Severity.Pass)]
+    [InlineData("width = 12\nlength = 74", 2.33, Severity.Remark)]
+    public void Slot_InTheBridge_LeavesTheWoodWorkedByHand(string slot, double wood, Severity severity)
+    {
+        var finding = One(t => t.Replaced("width = 3\nlength = 74", slot), Rules.BridgeWood);
+
+        Check.Near(wood, finding.Measured!.Value.Value, 0.005, slot);
+        Assert.Equal(severity, finding.Severity);
+    }
+
+    [Fact]
+    public void Slot_LongerThanTheBridge_Fails()
+    {
+        var finding = One(t => t.Replaced("length = 74", "length = 160"), Rules.BridgeWood);
+
+        Assert.Equal((Severity.Fail, "shorten the slot or lengthen the bridge"), (finding.Severity, finding.Cure));
+
+        // (160·cos a − 154)/2 and half the width times sin a: 2.92 + 0.07.
+        Check.Near(-2.99, finding.Measured!.Value.Value, 0.01, "past the end");
+    }
+
+    /// <summary>
+    /// The bass pin stands 1.25 and 13 behind the saddle's middle, the bridge's rear edge 24: 9.75 less half of 5. The plate goes on 4 more.
+    /// At 22 the hole's rim is 24 − 23.25 − 2.5 = −1.75 from the edge.
+    /// </summary>
+    [Theory]
+    [InlineData(13, 7.25, Severity.Pass, 11.25, Severity.Pass)]
+    [InlineData(18, 2.25, Severity.Remark, 6.25, Severity.Pass)]
+    [InlineData(22, -1.75, Severity.Fail, 2.25, Severity.Pass)]
+    [InlineData(23, -2.75, Severity.Fail, 1.25, Severity.Remark)]
+    public void Pins_BehindTheSaddle_KeepOffTheEdges(int behind, double bridge, Severity atBridge, double plate, Severity atPlate)
+    {
+        var findings = Of(t => t.Replaced("pins_behind_saddle = 13", $"pins_behind_saddle = {behind}")).Where(f => f.Rule == Rules.PinHoles).ToList();
+
+        foreach (var (subject, room, severity) in (ReadOnlySpan<(string, double, Severity)>)[
+            ("bridge pin 1 and bridge's edge", bridge, atBridge), ("bridge pin 1 and bridge plate's edge", plate, atPlate)])
+        {
+            var finding = Assert.Single(findings, f => f.Subject == subject);
+            Check.Near(room, finding.Measured!.Value.Value, 1e-6, subject);
+            Assert.Equal(severity, finding.Severity);
+        }
+    }
+
+    [Theory]
+    [InlineData("parallel", 1.25)]
+    [InlineData("straight", 0)]
+    public void Pins_OnTheirLine_StandBehindTheSaddle(string line, double bassFurther)
+    {
+        var layout = Built.Preset("auditorium", t => t.Replaced("pin_line = \"parallel\"", $"pin_line = \"{line}\""));
+
+        var pins = layout.DrillPoints.Where(BridgePins.IsPin).ToList();
+        Assert.Equal(6, pins.Count);
+        Check.Near(-27.5, pins[0].At.X, 1e-9, "bass pin across");
+        Check.Near(11, pins[1].At.X - pins[0].At.X, 1e-9, "spacing");
+        Check.Near(13 + bassFurther, layout.Saddle.Middle.Y - pins[0].At.Y, 1e-9, "bass pin");
+        Check.Near(13 - bassFurther, layout.Saddle.Middle.Y - pins[5].At.Y, 1e-9, "treble pin");
+    }
+
+    [Fact]
+    public void Pins_WithoutAPlate_Warn()
+    {
+        var findings = Of(t => t.Without("[bridge_plate]").Without("[[tone_bar]]").Without("[[tone_bar]]"));
+
+        Assert.Contains(findings, f => f.Rule == Rules.PinHoles && f.Severity == Severity.Warning);
+    }
+
+    /// <summary>The block begins 28 − 12 = 16 behind the front edge, the slot's rear bass corner 8, 40·sin a = 0.34 and 1.25 behind it.</summary>
+    [Theory]
+    [InlineData(12, 6.4, Severity.Pass)]
+    [InlineData(20, -1.6, Severity.Fail)]
+    public void TieBlock_BehindTheSlot_LeavesAChannel(int depth, double channel, Severity severity)
+    {
+        var layout = Built.Preset("classical", t => t.Replaced("tie_block = 12", $"tie_block = {depth}"));
+
+        var finding = Assert.Single(BridgeCheck.Of(layout), f => f.Subject == "tie block");
+        Check.Near(channel, finding.Measured!.Value.Value, 0.01, "channel");
+        Assert.Equal(severity, finding.Severity);
+    }
+
+    /// <summary>A straight tongue 40 wide and 8 thick; a slot of 6.5 leaves 16.75 to each side.</summary>
+    [Theory]
+    [InlineData("depth = 4", 4.0, Severity.Pass, 16.75, Severity.Pass)]
+    [InlineData("depth = 6", 2.0, Severity.Remark, 16.75, Severity.Pass)]
+    [InlineData("depth = 8", 0.0, Severity.Fail, 16.75, Severity.Pass)]
+    [InlineData("width = 28", 4.0, Severity.Pass, 6, Severity.Pass)]
+    [InlineData("into_tongue = 30", 4.0, Severity.Pass, -3.25, Severity.Fail)]
+    public void TrussRod_InATongue_LeavesTheWoodWorkedByHand(string line, double below, Severity atBelow, double beside, Severity atBeside)
+    {
+        var findings = Of(t => t.With($"[tongue]\nshape = \"straight\"\nroot_width = 40\nlength = 20\nthickness = 8\n[truss_rod]\n{line}"), NeckEndCheck.Of).Where(f => f.Rule == Rules.TrussRodSlot).ToList();
+
+        Check.Near(below, findings[0].Measured!.Value.Value, 1e-9, "below");
+        Check.Near(beside, findings[1].Measured!.Value.Value, 1e-6, "beside");
+        Assert.Equal((atBelow, atBeside), (findings[0].Severity, findings[1].Severity));
+    }
+
+    /// <summary>The fretboard ends at 84.15 and 5, the block at 44.1; the pin's radius is 1.5.</summary>
+    [Theory]
+    [InlineData(25, 17.6, Severity.Pass)]
+    [InlineData(44, -1.4, Severity.Fail)]
+    public void LocatingPin_UnderTheFretboard_GoesIntoTheBlock(int at, double room, Severity severity)
+    {
+        var findings = Of(t => t.Replaced("under_fretboard = 25", $"under_fretboard = {at}"), NeckEndCheck.Of);
+
+        var finding = Assert.Single(findings, f => f.Subject == "locating pin, neck and neck block");
+        Check.Near(room, finding.Measured!.Value.Value, 1e-6, "into the block");
+        Assert.Equal(severity, finding.Severity);
+    }
+
+    private static Finding One(Func<string, string> edit, Rule rule) => Assert.Single(Of(edit), f => f.Rule == rule);
+
+    private static List<Finding> Of(Func<string, string> edit, Func<Layout, IEnumerable<Finding>>? check = null) =>
+        [.. (check ?? BridgeCheck.Of)(Built.Preset("auditorium", edit))];
+}

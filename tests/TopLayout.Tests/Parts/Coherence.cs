@@ -1,0 +1,41 @@
+using TopLayout.Lutherie.Designs;
+using TopLayout.Lutherie.Parts;
+
+namespace TopLayout.Tests.Parts;
+
+/// <summary>What a careful maker keeps to inside one section, stated here once more and not asked of the builders.</summary>
+internal static class Coherence
+{
+    /// <summary>Whether the lines of a section agree with each other and with what is left to the body's defaults.</summary>
+    public static bool Holds(Section section, BodyType? body, string lines)
+    {
+        if (section != Outline.Section && section != Limits.Section && section != Soundhole.Section)
+        {
+            return true;
+        }
+
+        var kind = body is { } type ? $"body = \"{Body.Word(type)}\"\n" : "";
+        var reading = DesignReader.Read($"name = \"c\"\nunits = \"mm\"\n{kind}scale.length = 600\n{section.Header}\n{lines}", "c.toml", Parameters.Table);
+        return reading.Design is { } design
+            && (section == Outline.Section ? IsOutline(design) : section == Limits.Section ? AreLimits(design) : IsHole(design));
+    }
+
+    // Stations in order, a waist, and room for a quarter circle at each end.
+    private static bool IsOutline(Design design)
+    {
+        double Of(Parameter<double> parameter) => design[parameter].Value;
+        return Of(Outline.UpperAt) < Of(Outline.WaistAt)
+            && Of(Outline.WaistAt) < Of(Outline.LowerAt)
+            && Of(Outline.LowerAt) < Of(Outline.Length)
+            && Of(Outline.WaistWidth) < Math.Min(Of(Outline.UpperWidth), Of(Outline.LowerWidth))
+            && Of(Outline.UpperAt) <= (Of(Outline.UpperWidth) - Of(Outline.NeckFlat)) / 2
+            && Of(Outline.Length) - Of(Outline.LowerAt) <= (Of(Outline.LowerWidth) - Of(Outline.TailFlat)) / 2;
+    }
+
+    private static bool AreLimits(Design design) =>
+        design[Limits.StopsBelow].Value <= design[Limits.RunsFrom].Value
+        && design[Limits.NoteFrom].Value <= design[Limits.WarnFrom].Value
+        && design[Limits.WarnFrom].Value <= design[Limits.FailFrom].Value;
+
+    private static bool IsHole(Design design) => design.Get(Soundhole.Shape).Value == HoleShape.Round == !design.Find(Soundhole.Length).HasValue;
+}
