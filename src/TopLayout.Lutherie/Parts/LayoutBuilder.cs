@@ -34,7 +34,7 @@ public static class LayoutBuilder
         }
 
         Fretboard.Build(bench, body.Edge);
-        var room = new BarRoom(hole, inside, lining);
+        var room = new BarRoom(body.Edge, hole, inside, lining);
         Rosette.Build(bench, hole);
         XBrace.Build(bench, room);
         Bridge.Build(bench, lining);

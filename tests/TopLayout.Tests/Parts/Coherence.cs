@@ -9,7 +9,7 @@ internal static class Coherence
     /// <summary>Whether the lines of a section agree with each other and with what is left to the body's defaults.</summary>
     public static bool Holds(Section section, BodyType? body, string lines)
     {
-        if (section != Outline.Section && section != Limits.Section && section != Soundhole.Section)
+        if (section != Outline.Section && section != Teardrop.Section && section != Limits.Section && section != Soundhole.Section)
         {
             return true;
         }
@@ -17,7 +17,7 @@ internal static class Coherence
         var kind = body is { } type ? $"body = \"{Body.Word(type)}\"\n" : "";
         var reading = DesignReader.Read($"name = \"c\"\nunits = \"mm\"\n{kind}scale.length = 600\n{section.Header}\n{lines}", "c.toml", Parameters.Table);
         return reading.Design is { } design
-            && (section == Outline.Section ? IsOutline(design) : section == Limits.Section ? AreLimits(design) : IsHole(design));
+            && (section == Outline.Section ? IsOutline(design) : section == Teardrop.Section ? IsTeardrop(design) : section == Limits.Section ? AreLimits(design) : IsHole(design));
     }
 
     // Stations in order, a waist, and room for a quarter circle at each end.
@@ -31,6 +31,11 @@ internal static class Coherence
             && Of(Outline.UpperAt) <= (Of(Outline.UpperWidth) - Of(Outline.NeckFlat)) / 2
             && Of(Outline.Length) - Of(Outline.LowerAt) <= (Of(Outline.LowerWidth) - Of(Outline.TailFlat)) / 2;
     }
+
+    // Room for a quarter circle at the tail.
+    private static bool IsTeardrop(Design design) =>
+        design[Teardrop.Length].Value - design[Teardrop.WidthAt].Value is > 0 and var tail
+        && tail <= (design[Teardrop.Width].Value - design[Teardrop.TailFlat].Value) / 2;
 
     private static bool AreLimits(Design design) =>
         design[Limits.StopsBelow].Value <= design[Limits.RunsFrom].Value

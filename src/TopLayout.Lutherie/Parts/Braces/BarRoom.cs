@@ -2,11 +2,12 @@ using TopLayout.Geometry;
 
 namespace TopLayout.Lutherie.Parts;
 
-/// <summary>What a bar must keep to: the hole, and the two lines inside the outline.</summary>
+/// <summary>What a bar must keep to: the hole, the outline, and the two lines inside it.</summary>
+/// <param name="Outline">Outer face of the sides, counter-clockwise.</param>
 /// <param name="Hole">The soundhole.</param>
 /// <param name="InsideOfSides">Inside of the sides, counter-clockwise.</param>
 /// <param name="LiningLine">Inner line of the linings, counter-clockwise.</param>
-internal sealed record BarRoom(Hole Hole, Contour InsideOfSides, Contour LiningLine)
+internal sealed record BarRoom(Contour Outline, Hole Hole, Contour InsideOfSides, Contour LiningLine)
 {
     // Longer than any top.
     private const double ReachMm = 2000;

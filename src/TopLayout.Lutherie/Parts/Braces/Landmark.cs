@@ -23,21 +23,25 @@ internal sealed record Landmark(string Name, Section? Needs, Func<Bench, BarRoom
         new("soundhole edge", null, (_, room) => (room.Hole.NearEdge, room.Hole.FarEdge)),
         At("soundhole centre", (_, room) => -room.Hole.Center.Y),
         new("crossing", XBrace.Section, (bench, room) => Twice(-XBrace.Crossing(bench.Design, room.Hole).Y)),
-        At("upper bout", (bench, _) => Outline.Recipe(bench.Design).Upper.At),
-        At("waist", (bench, _) => Outline.Recipe(bench.Design).Waist.At),
-        At("lower bout", (bench, _) => Outline.Recipe(bench.Design).Lower.At),
+        OfWidth("upper bout"),
+        OfWidth("waist"),
+        OfWidth("lower bout"),
         At("bridge front", (bench, _) => Bridge.FrontFromNeckEdge(bench.Design)),
         At("saddle", (bench, _) => -Scale.Saddle(bench.Design).Middle.Y),
         At("bridge back", (bench, _) => Bridge.RearFromNeckEdge(bench.Design)),
         OfMember("bridge plate", BridgePlate.Name, BridgePlate.Section),
         OfMember("tail block", Block.Tail.Name, null),
-        At("tail edge", (bench, _) => bench.Design[Outline.Length].Value),
+        At("tail edge", (_, room) => -room.Outline.Bounds.Min.Y),
     ];
 
     /// <summary>Whether it has an upper and a lower edge, so that nothing lies at it.</summary>
     public bool HasTwoEdges(Bench bench, BarRoom room) => Edges(bench, room) is var (upper, lower) && upper != lower;
 
     private static Landmark At(string name, Func<Bench, BarRoom, double> at) => new(name, null, (bench, room) => Twice(at(bench, room)));
+
+    // A teardrop has no waist; of two halves that differ the bass side's stands.
+    private static Landmark OfWidth(string name) => new(name, null, (_, room) =>
+        BodyWidths.Of(room.Outline).Where(w => w.Name == name).Select(w => Twice(w.FromNeckEdge)).FirstOrDefault());
 
     private static Landmark OfMember(string name, string member, Section? needs) => new(
         name, needs, (bench, _) => bench.Find(member) is { } found ? (-found.Footprint.Bounds.Max.Y, -found.Footprint.Bounds.Min.Y) : null);
