@@ -8,36 +8,47 @@ namespace TopLayout.Plans.Sheets;
 /// <summary>
 /// The findings on a plan: the stretch of the top between two bars square to it, a number beside it, and the list of numbers with what was
 /// measured. A run along the grain is hatched besides, the closer the worse it is, and its grain line goes down to the profile. Widths,
-/// dashes and hatching tell the verdicts apart without colour. Notes are marked without a number: the report has them.
+/// dashes and hatching tell the verdicts apart without colour. On plans notes are marked without a number: the grain sheet and the report
+/// have them.
 /// </summary>
-internal static class FindingMarks
+internal sealed class FindingMarks
 {
     private const string Part = "grain run";
-    private const int MostListed = 6;
     private const double HatchMm = 3;
 
-    /// <summary>The findings that are marked: those with a place on the top that ask for something, worst first.</summary>
-    public static IReadOnlyList<Finding> Marked(ReviewedTop top) =>
-        [.. top.Findings.Where(f => f.Where is not null && f.Severity is Severity.Fail or Severity.Warning or Severity.Note).Take(MostListed)];
+    private readonly IReadOnlyList<Finding> _marked;
+    private readonly Severity _numberedFrom;
+
+    private FindingMarks(ReviewedTop top, int most, Severity numberedFrom)
+    {
+        _marked = [.. top.Findings.Where(f => f.Where is not null && f.Severity is Severity.Fail or Severity.Warning or Severity.Note).Take(most)];
+        _numberedFrom = numberedFrom;
+    }
+
+    /// <summary>The worst, of those with a place on the top that ask for something.</summary>
+    public static FindingMarks OnPlan(ReviewedTop top) => new(top, 6, Severity.Warning);
+
+    /// <summary>Many, notes numbered as well.</summary>
+    public static FindingMarks OnGrainSheet(ReviewedTop top) => new(top, 20, Severity.Note);
 
     /// <summary>Marks each stretch and asks for its number.</summary>
-    public static void Draw(SheetBoard board, ReviewedTop top, FaceView view)
+    public void Draw(SheetBoard board, FaceView view)
     {
         var number = 0;
-        foreach (var finding in Marked(top))
+        foreach (var finding in _marked)
         {
             number++;
             var (from, to) = (view.Map(finding.Where!.Value.From), view.Map(finding.Where.Value.To));
             var part = $"{Part} {NumberFormat.Whole(number)}";
             var emphasis = Of(finding.Severity);
             Stretch(board, part, from, to, emphasis, IsRun(finding));
-            if (finding.Severity > Severity.Note)
+            if (finding.Severity > Severity.Note && IsRun(finding))
             {
-                if (IsRun(finding))
-                {
-                    Hatch(board, part, from, to, finding.Severity);
-                }
+                Hatch(board, part, from, to, finding.Severity);
+            }
 
+            if (finding.Severity >= _numberedFrom)
+            {
                 board.Name(new LabelRequest(part, Role.Finding, NumberFormat.Whole(number), 4, from.MidpointTo(to)) { Priority = -1, Emphasis = emphasis });
             }
         }
@@ -47,9 +58,9 @@ internal static class FindingMarks
     /// The grain lines of the failed runs and warnings: on along the grain to the tail of the body, and below it as high in the profile as the
     /// run is long.
     /// </summary>
-    public static void GrainLines(SheetBoard board, ReviewedTop top, FaceView view, double tailY, double footY)
+    public void GrainLines(SheetBoard board, FaceView view, double tailY, double footY)
     {
-        foreach (var (number, finding) in Marked(top).Index().Where(f => f.Item.Severity > Severity.Note && IsRun(f.Item)))
+        foreach (var (number, finding) in _marked.Index().Where(f => f.Item.Severity > Severity.Note && IsRun(f.Item)))
         {
             var (from, to) = finding.Where!.Value;
             var along = (from - to).Unit;
@@ -61,11 +72,11 @@ internal static class FindingMarks
     }
 
     /// <summary>Writes the list under a height; returns the height below it, mm.</summary>
-    public static double List(SheetBoard board, ReviewedTop top, Point2 topLeft)
+    public double List(SheetBoard board, Point2 topLeft)
     {
         var y = topLeft.Y;
         var number = 0;
-        foreach (var finding in Marked(top).Where(f => f.Severity > Severity.Note))
+        foreach (var finding in _marked.Where(f => f.Severity >= _numberedFrom))
         {
             number++;
             y -= 5;

@@ -24,12 +24,13 @@ internal static class PlanSheet
         var view = new FaceView(face, layout.Design.Get(Identity.Handed).Value);
         var body = view.Map(layout.Outline).Bounds;
         Geometry(board, layout, view);
-        FindingMarks.Draw(board, top, view);
+        var marks = FindingMarks.OnPlan(top);
+        marks.Draw(board, view);
         FaceMarks.Draw(board, view, body);
         PlanMeasures.Draw(board, layout, view, body);
         var foot = ProfilePlot.Draw(board, top, view, body, body.Min.Y - GapMm);
-        FindingMarks.GrainLines(board, top, view, body.Min.Y, foot);
-        foot = FindingMarks.List(board, top, new Point2(body.Min.X, foot - 4));
+        marks.GrainLines(board, view, body.Min.Y, foot);
+        foot = marks.List(board, new Point2(body.Min.X, foot - 4));
         foot = TitleBlock.Draw(board, top, title, FaceMarks.Reading(view), new Point2(body.Min.X, foot - 8), body.Width);
         Legend.Draw(board, new Point2(body.Min.X, foot - 4));
         return board.Finish(name, $"{title} - {layout.Design[Identity.Name].Value}", Description(view, title));

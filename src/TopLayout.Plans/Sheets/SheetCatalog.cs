@@ -27,6 +27,7 @@ public static class SheetCatalog
     [
         new("outside-plan", false, top => One(PlanSheet.Outside(top))) { HasCentreLine = true },
         new("inside-plan", false, top => One(PlanSheet.Inside(top))) { HasCentreLine = true },
+        new("grain", false, top => One(GrainSheet.Draw(top))) { HasCentreLine = true },
         new("outline", false, top => One(OutlineSheet.Draw(top))) { HasCentreLine = true },
         new("half-template", true, HalfTemplateSheets.Draw),
         new("mould", true, top => One(MouldSheet.Draw(top))) { HasCentreLine = true },

@@ -1,0 +1,63 @@
+using TopLayout.Drawing;
+using TopLayout.Geometry;
+using TopLayout.Lutherie.Checks;
+using TopLayout.Lutherie.Findings;
+using TopLayout.Lutherie.Parts;
+
+namespace TopLayout.Plans.Sheets;
+
+/// <summary>
+/// The grain check on one sheet, seen from outside: every edge that stays on a grain line, drawn by its verdict whichever face it is on, the
+/// runs with their numbers, notes too, and the profile under the body.
+/// </summary>
+internal static class GrainSheet
+{
+    private const double GapMm = 14;
+
+    /// <summary>The sheet.</summary>
+    public static Sheet Draw(ReviewedTop top)
+    {
+        var board = new SheetBoard();
+        var layout = top.Layout;
+        var view = new FaceView(TopFace.Outside, layout.Design.Get(Identity.Handed).Value);
+        var body = view.Map(layout.Outline).Bounds;
+        board.Draw("outline", Role.Mark, view.Map(layout.Outline));
+        board.Draw("soundhole", Role.Mark, view.Map(layout.Hole.Edge));
+        board.Line("centre line", Role.Centre, new Point2(0, body.Max.Y + 6), new Point2(0, body.Min.Y - 6));
+        foreach (var member in layout.Members)
+        {
+            Edges(board, member, [.. top.Grain.Sides.Where(s => s.Member == member.Name)], view);
+        }
+
+        var marks = FindingMarks.OnGrainSheet(top);
+        marks.Draw(board, view);
+        FaceMarks.Draw(board, view, body);
+        var foot = ProfilePlot.Draw(board, top, view, body, body.Min.Y - GapMm);
+        marks.GrainLines(board, view, body.Min.Y, foot);
+        foot = marks.List(board, new Point2(body.Min.X, foot - 4));
+        const string Title = "Grain: glued edges along it, and what they are up against";
+        foot = TitleBlock.Draw(board, top, Title, FaceMarks.Reading(view), new Point2(body.Min.X, foot - 8), body.Width);
+        Legend.Draw(board, new Point2(body.Min.X, foot - 4));
+        return board.Finish("grain", $"Grain - {layout.Design[Identity.Name].Value}", "Glued edges of both faces by the verdict of the grain check, full size, seen from outside, neck up.");
+    }
+
+    // The edges that give most to a run by the verdict on it, the others faint.
+    private static void Edges(SheetBoard board, Member member, IReadOnlyList<SideVerdict> sides, FaceView view)
+    {
+        foreach (var edge in member.Footprint.Edges)
+        {
+            var own = sides.Where(s => s.Edge == edge.Label).Select(s => (Severity?)s.Severity).DefaultIfEmpty(null).Max();
+            var contour = new Contour([new Vertex(edge.Start, edge.Bulge), new Vertex(edge.End)], isClosed: false);
+            board.Draw(member.Name, Role.Mark, view.Map(contour), Of(own));
+        }
+    }
+
+    private static Emphasis Of(Severity? severity) => severity switch
+    {
+        null => Emphasis.Faint,
+        Severity.Fail => Emphasis.Bad,
+        Severity.Warning => Emphasis.Doubtful,
+        Severity.Note => Emphasis.Normal,
+        _ => Emphasis.Good,
+    };
+}
