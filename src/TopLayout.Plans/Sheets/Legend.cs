@@ -32,7 +32,7 @@ internal static class Legend
     public static void Draw(SheetBoard board, Point2 topLeft)
     {
         var drawn = board.Lines;
-        foreach (var (i, entry) in Entries.Where(e => drawn.Contains((e.Role, e.Emphasis))).Index())
+        foreach (var (i, entry) in Entries.Where(e => drawn.Contains((e.Role, e.Emphasis))).DistinctBy(e => e.Means).Index())
         {
             var at = topLeft + new Vec2(i % 3 * ColumnMm, -RowMm * ((i / 3) + 1));
             board.Line(Part, entry.Role, at, at + new Vec2(SampleMm, 0), entry.Emphasis);
