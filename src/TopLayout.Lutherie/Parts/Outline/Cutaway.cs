@@ -32,7 +32,8 @@ public static class Cutaway
     public static readonly Parameter<double> HornFromCentre = Parameter.Length(
         Section, "horn_from_centre", "from the centre line to a rounded horn's outermost point", possible: (20, 300), usual: (75, 160), fallback: 138,
         byBody: BodyValues.Of(
-            parlour: 114, classical: 134, concert: 124, auditorium: 138, squareShouldered: 144, jumbo: 150, tenorUkulele: 79, octaveMandolin: 119));
+            parlour: (114, 106, 120), classical: (134, 126, 140), concert: (124, 118, 130), auditorium: (138, 130, 145),
+            squareShouldered: (144, 143.5, 148), jumbo: (150, 144, 158), tenorUkulele: (79, 73, 83), octaveMandolin: (119, 110, 124)));
 
     /// <summary>Radius of a rounded horn.</summary>
     public static readonly Parameter<double> HornRadius = Parameter.Length(
