@@ -8,8 +8,8 @@ namespace TopLayout.Drawing.Pdf;
 /// </summary>
 public static class PdfWriter
 {
-    private const double WholeFromEdgeMm = 12;
-    private const double TriangleFromEdgeMm = 7;
+    private const double WholeFromEdgeMm = 13;
+    private const double TriangleFromEdgeMm = 8;
 
     /// <summary>Writes the sheet; the stream stays open.</summary>
     /// <param name="sheet">The sheet.</param>

@@ -14,7 +14,6 @@ internal static class Legend
     private static readonly (Role Role, Emphasis Emphasis, string Means)[] Entries =
     [
         (Role.Cut, Emphasis.Normal, "cut"),
-        (Role.Pocket, Emphasis.Normal, "channel"),
         (Role.Mark, Emphasis.Normal, "this face"),
         (Role.Mark, Emphasis.Bad, "edge fails"),
         (Role.Mark, Emphasis.Doubtful, "edge doubtful"),
@@ -35,7 +34,9 @@ internal static class Legend
         foreach (var (i, entry) in Entries.Where(e => drawn.Contains((e.Role, e.Emphasis))).DistinctBy(e => e.Means).Index())
         {
             var at = topLeft + new Vec2(i % 3 * ColumnMm, -RowMm * ((i / 3) + 1));
-            board.Line(Part, entry.Role, at, at + new Vec2(SampleMm, 0), entry.Emphasis);
+
+            // A sample is nothing to cut: it goes with the words, whose line is as black and as wide.
+            board.Line(Part, entry.Role == Role.Cut ? Role.Text : entry.Role, at, at + new Vec2(SampleMm, 0), entry.Emphasis);
             board.Write(Part, entry.Means, at + new Vec2(SampleMm + 3, -1.2));
         }
     }
