@@ -82,6 +82,7 @@ internal static class StepList
             [
                 .. numbers.Piece(Block.Neck.Name, "depth through the rim", StepTolerance.Meeting),
                 .. numbers.Piece(Tongue.Name),
+                .. numbers.Of("positions", numbers.Within(StepTolerance.Meeting), "truss-rod slot"),
                 .. numbers.Drilled(n => n == "locating pin, neck"),
                 new("block's centre line on the top's", "in line", numbers.Within(StepTolerance.Across)),
             ],

@@ -22,7 +22,7 @@ internal sealed class StepNumbers(Layout layout)
     /// <summary>Ends and section of every brace.</summary>
     public IEnumerable<StepRow> Braces() => _tables["bars"].Rows.SelectMany(r => (StepRow[])
     [
-        new($"{Words(r[0])}: end nearer the neck", Place(r[1], r[2]), Within(StepTolerance.Brace)),
+        new($"{Words(r[0])}: one end", Place(r[1], r[2]), Within(StepTolerance.Brace)),
         new($"{Words(r[0])}: other end", Place(r[3], r[4]), Within(StepTolerance.Brace)),
         new($"{Words(r[0])}: width x height", $"{Bare(r[7])} x {Text(r[8])}", Within(StepTolerance.Meeting)),
     ]);
