@@ -13,7 +13,7 @@ namespace TopLayout.Plans.Sheets.Steps;
 /// <param name="Rows">The numbers to work to.</param>
 /// <param name="Cautions">The usual cautions, a sentence each.</param>
 internal sealed record Step(
-    string Name, string Title, string Does, TopFace Face, ImmutableArray<Contour> Shown, ImmutableArray<StepRow> Rows, ImmutableArray<string> Cautions);
+    string Name, string Title, string Does, TopFace Face, ImmutableArray<(string Name, Contour Line)> Shown, ImmutableArray<StepRow> Rows, ImmutableArray<string> Cautions);
 
 /// <summary>A number to work to: what it is, its value with its unit, and the tolerance that matters.</summary>
 internal readonly record struct StepRow(string What, string Value, string Tolerance);

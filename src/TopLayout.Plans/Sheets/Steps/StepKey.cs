@@ -4,7 +4,7 @@ using TopLayout.Lutherie.Parts;
 
 namespace TopLayout.Plans.Sheets.Steps;
 
-/// <summary>A small drawing of the top in a frame, to find one's way by: everything on it belongs to the part "key", so that nobody cuts it.</summary>
+/// <summary>A small drawing of the top in a frame, to find one's way by: every part on it is named as one of the key, so that nobody cuts it.</summary>
 internal static class StepKey
 {
     private const string Part = "key";
@@ -21,17 +21,17 @@ internal static class StepKey
         var one = Math.Ceiling(Math.Max(body.Width / room.Width, body.Height / room.Height));
         var middle = body.Center;
         var place = Placement.Moved(room.Center.X - (middle.X / one), room.Center.Y - (middle.Y / one));
-        void Small(Role role, Contour contour, Emphasis emphasis = Emphasis.Normal) =>
-            board.Draw(Part, role, view.Map(contour).Scaled(1 / one).Placed(place), emphasis);
+        void Small(string part, Role role, Contour contour, Emphasis emphasis = Emphasis.Normal) =>
+            board.Draw(part, role, view.Map(contour).Scaled(1 / one).Placed(place), emphasis);
 
         board.Box(Part, Role.Text, frame);
-        Small(Role.Centre, new Contour([new Vertex(new Point2(0, 4)), new Vertex(new Point2(0, layout.Outline.Bounds.Min.Y - 4))], isClosed: false));
+        Small(Part, Role.Centre, new Contour([new Vertex(new Point2(0, 4)), new Vertex(new Point2(0, layout.Outline.Bounds.Min.Y - 4))], isClosed: false));
         var around = step.Shown.IsEmpty ? Emphasis.Normal : Emphasis.Faint;
-        Small(Role.Mark, layout.Outline, around);
-        Small(Role.Mark, layout.Hole.Edge, around);
-        foreach (var contour in step.Shown)
+        Small(Part, Role.Mark, layout.Outline, around);
+        Small(Part, Role.Mark, layout.Hole.Edge, around);
+        foreach (var (name, line) in step.Shown)
         {
-            Small(Role.Mark, contour);
+            Small($"{Part} {name}", Role.Mark, line);
         }
 
         Words(board, view, frame, NumberFormat.Whole((int)one));

@@ -78,7 +78,7 @@ internal static class StepList
             hasTongue ? "Neck block and tongue" : "Neck block",
             hasTongue ? "Make the block and its tongue under the fretboard to the template, and fit them to sides and top." : "Make the block and fit it to sides and top, square to the centre line.",
             TopFace.Inside,
-            [.. Footprints(layout, m => m.Name == Block.Neck.Name || m.Kind == MemberKind.Tongue), .. layout.Marks.Where(m => m.Name == TrussRod.Name).Select(m => m.Line)],
+            [.. Footprints(layout, m => m.Name == Block.Neck.Name || m.Kind == MemberKind.Tongue), .. layout.Marks.Where(m => m.Name == TrussRod.Name).Select(m => (m.Name, m.Line))],
             [
                 .. numbers.Piece(Block.Neck.Name, "depth through the rim", StepTolerance.Meeting),
                 .. numbers.Piece(Tongue.Name),
@@ -124,10 +124,12 @@ internal static class StepList
     private static StepRow Glued(Layout layout) => new(
         "relative humidity while gluing", $"{Drawing.NumberFormat.Trimmed(layout.Design[SeasonSection.GluedHumidity].Value, 0)} %", StepTolerance.Humidity);
 
-    private static IEnumerable<Contour> Footprints(Layout layout, Func<Member, bool> isShown) => layout.Members.Where(isShown).SelectMany(m => m.Footprint.Loops);
+    private static IEnumerable<(string Name, Contour Line)> Footprints(Layout layout, Func<Member, bool> isShown) =>
+        layout.Members.Where(isShown).SelectMany(m => m.Footprint.Loops.Select(l => (m.Name, l)));
 
-    private static IEnumerable<Contour> Drilled(Layout layout, Func<DrillPoint, bool> isShown) =>
-        layout.DrillPoints.Where(isShown).Select(p => Contour.Circle(p.At, p.RadiusMm));
+    private static IEnumerable<(string Name, Contour Line)> Drilled(Layout layout, Func<DrillPoint, bool> isShown) =>
+        layout.DrillPoints.Where(isShown).Select(p => (p.Name, Contour.Circle(p.At, p.RadiusMm)));
 
-    private static Contour SaddleLine(Layout layout) => new([new Vertex(layout.Saddle.Bass), new Vertex(layout.Saddle.Treble)], isClosed: false);
+    private static (string Name, Contour Line) SaddleLine(Layout layout) =>
+        ("saddle", new Contour([new Vertex(layout.Saddle.Bass), new Vertex(layout.Saddle.Treble)], isClosed: false));
 }

@@ -16,7 +16,7 @@ internal static class StepTable
     /// <summary>Draws as many rows as fit above the lowest height, at least one; says how many, and the height of the foot, mm.</summary>
     public static (int Taken, double Foot) Draw(SheetBoard board, IReadOnlyList<StepRow> rows, Point2 topLeft, double widthMm, double lowestMm)
     {
-        var y = Row(board, [.. Columns.Select(c => c.Heading)], topLeft.Y, widthMm);
+        var y = Row(board, [.. Columns.Select(c => c.Heading)], topLeft.Y, widthMm, hasLine: false);
         var taken = 0;
         foreach (var row in rows)
         {
@@ -39,17 +39,20 @@ internal static class StepTable
         return (taken, y);
     }
 
-    // Returns the height of its foot, where the next begins.
-    private static double Row(SheetBoard board, IReadOnlyList<string> texts, double top, double widthMm)
+    // Under the row before it, whose foot gets a line; returns the height of its own, where the next begins.
+    private static double Row(SheetBoard board, IReadOnlyList<string> texts, double top, double widthMm, bool hasLine = true)
     {
+        if (hasLine)
+        {
+            board.Line(Part, Role.Text, new Point2(0, top), new Point2(widthMm, top));
+        }
+
         foreach (var (i, text) in texts.Index())
         {
             StepText.Write(board, Part, text, new Point2(Columns[i].Left + InsetMm, top - PadMm), Room(i, widthMm));
         }
 
-        var foot = top - Height(texts, widthMm);
-        board.Line(Part, Role.Text, new Point2(0, foot), new Point2(widthMm, foot));
-        return foot;
+        return top - Height(texts, widthMm);
     }
 
     private static double Height(IReadOnlyList<string> texts, double widthMm) =>
