@@ -11,6 +11,7 @@ internal static class StepKey
     private const double HeadMm = 8;
     private const double FootMm = 12;
     private const double MarginMm = 4;
+    private const double SpeckMm = 0.02;
 
     /// <summary>Draws it into a frame, at one to the smallest whole number that fits.</summary>
     public static void Draw(SheetBoard board, Layout layout, Step step, Box2 frame)
@@ -22,7 +23,7 @@ internal static class StepKey
         var middle = body.Center;
         var place = Placement.Moved(room.Center.X - (middle.X / one), room.Center.Y - (middle.Y / one));
         void Small(string part, Role role, Contour contour, Emphasis emphasis = Emphasis.Normal) =>
-            board.Draw(part, role, view.Map(contour).Scaled(1 / one).Placed(place), emphasis);
+            board.Draw(part, role, WithoutSpecks(view.Map(contour).Scaled(1 / one).Placed(place)), emphasis);
 
         board.Box(Part, Role.Text, frame);
         Small(Part, Role.Centre, new Contour([new Vertex(new Point2(0, 4)), new Vertex(new Point2(0, layout.Outline.Bounds.Min.Y - 4))], isClosed: false));
@@ -35,6 +36,13 @@ internal static class StepKey
         }
 
         Words(board, view, frame, NumberFormat.Whole((int)one));
+    }
+
+    // What is short at full size is a speck here.
+    private static Contour WithoutSpecks(Contour contour)
+    {
+        var seen = contour.Vertices.Where((_, i) => i >= contour.Segments.Length || contour.Segments[i].Length > SpeckMm).ToList();
+        return seen.Count < 2 ? contour : new Contour(seen, contour.IsClosed);
     }
 
     private static void Words(SheetBoard board, FaceView view, Box2 frame, string one)
