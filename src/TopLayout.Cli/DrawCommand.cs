@@ -27,12 +27,13 @@ internal static class DrawCommand
         var level = Word("--dxf", "level of the DXF files: r12 (every reader), r2000, or lines-and-arcs for readers that lose bulges", ("r12", DxfLevel.R12), ("r2000", DxfLevel.R2000), ("lines-and-arcs", DxfLevel.LinesAndArcs));
         var unit = Word("--dxf-unit", "unit of the DXF files: mm or in", ("mm", DxfUnit.Mm), ("in", DxfUnit.Inch));
         var origin = Word("--dxf-origin", "origin of the DXF files: datum (centre joint at the neck edge) or corner (lower left of the sheet)", ("datum", DxfOrigin.Datum), ("corner", DxfOrigin.Corner));
+        var preview = Previews.Option();
         var overwrite = new Option<bool>("--overwrite") { Description = "replace files in the way, whoever wrote them" };
         var cutAnyway = new Option<bool>("--cut-anyway") { Description = "write the templates although a check failed" };
         var quiet = new Option<bool>("--quiet") { Description = "say nothing but errors and failed checks" };
         var command = new Command("draw", "write every sheet and the report into a folder")
         {
-            design, folder, only, page, paper, half, measuredX, measuredY, level, unit, origin, overwrite, cutAnyway, quiet,
+            design, folder, only, page, paper, half, measuredX, measuredY, level, unit, origin, preview, overwrite, cutAnyway, quiet,
         };
         command.SetAction(parsed => DrawSheets.Run(
             parsed.GetValue(design)!,
@@ -48,7 +49,8 @@ internal static class DrawCommand
                 Half = parsed.GetValue(half),
                 Correction = new ScaleCorrection(parsed.GetValue(measuredX) ?? 1, parsed.GetValue(measuredY) ?? 1),
                 Dxf = new DxfOptions(parsed.GetValue(level), parsed.GetValue(unit), parsed.GetValue(origin)),
-            }));
+            },
+            parsed.GetValue(preview)));
         return command;
     }
 

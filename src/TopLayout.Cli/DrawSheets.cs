@@ -8,7 +8,7 @@ namespace TopLayout.Cli;
 internal static class DrawSheets
 {
     /// <summary>Runs it; returns the exit code.</summary>
-    public static int Run(string design, string? folder, bool overwrite, bool quiet, DrawOptions options)
+    public static int Run(string design, string? folder, bool overwrite, bool quiet, DrawOptions options, double? previewDpi)
     {
         foreach (var name in options.Only)
         {
@@ -34,7 +34,8 @@ internal static class DrawSheets
         }
 
         var progress = quiet ? null : new Progress(Console.Error, Console.IsErrorRedirected);
-        var files = Pipeline.Files(top, options, progress is null ? null : progress.Begin);
+        var sheets = Pipeline.Sheets(top, options, progress is null ? null : progress.Begin).ToList();
+        var files = Pipeline.Files(top, options, sheets).Concat(Previews.Of(sheets, previewDpi)).ToList();
         progress?.End();
         if (files.Count == 0)
         {
@@ -56,6 +57,17 @@ internal static class DrawSheets
             }
         }
 
+        SayWhatIsNotAsAsked(top, options, previewDpi);
+        return review.HasFailed ? ExitCode.CheckFailed : ExitCode.Clean;
+    }
+
+    private static void SayWhatIsNotAsAsked(ReviewedTop top, DrawOptions options, double? previewDpi)
+    {
+        if (previewDpi is not null && Previews.Problem is { } noPreview)
+        {
+            Console.Error.WriteLine(noPreview);
+        }
+
         if (Pipeline.TooLarge(top, options) is [_, ..] large)
         {
             Console.Error.WriteLine($"larger than {options.Page.Name}, so written on a page that fits: {string.Join(", ", large)}");
@@ -65,8 +77,6 @@ internal static class DrawSheets
         {
             Console.Error.WriteLine($"a check failed, so these templates were not written: {string.Join(", ", withheld)}; `--cut-anyway` writes them");
         }
-
-        return review.HasFailed ? ExitCode.CheckFailed : ExitCode.Clean;
     }
 
     private static Finding? Write(string target, IReadOnlyList<OutputFile> files, bool overwrite)

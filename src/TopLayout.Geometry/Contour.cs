@@ -107,6 +107,9 @@ public sealed partial class Contour : IEquatable<Contour>
     /// <summary>The contour after a rigid move.</summary>
     public Contour Placed(Placement placement) => Chain(_segments.Select(s => s.Placed(placement)), IsClosed);
 
+    /// <summary>The contour drawn larger or smaller about the origin, factor &gt; 0; arcs stay arcs.</summary>
+    public Contour Scaled(double factor) => new(Vertices.Select(v => v with { Position = new Point2(v.Position.X * factor, v.Position.Y * factor) }), IsClosed);
+
     /// <summary>The contour travelled counter-clockwise (or clockwise); itself when it already is.</summary>
     public Contour Oriented(bool counterClockwise) => SignedArea > 0 == counterClockwise ? this : Reversed();
 

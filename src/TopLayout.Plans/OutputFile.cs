@@ -8,4 +8,12 @@ public sealed class OutputFile(string name, byte[] content)
 
     /// <summary>The bytes.</summary>
     public byte[] Content { get; } = content;
+
+    /// <summary>A file as a writer writes it.</summary>
+    public static OutputFile Written(string name, Action<Stream> write)
+    {
+        using var buffer = new MemoryStream();
+        write(buffer);
+        return new OutputFile(name, buffer.ToArray());
+    }
 }

@@ -36,29 +36,41 @@ public static class Pipeline
     }
 
     /// <summary>
-    /// Every file of a reviewed top that is wanted, in order. Cut files (templates) are left out when a check failed, unless asked for: a
-    /// template that will crack the top should not lie about. The report comes with all sheets, not with single ones.
+    /// The sheets of a reviewed top that are wanted, in order. Cut files (templates) are left out when a check failed, unless asked for: a
+    /// template that will crack the top should not lie about.
     /// </summary>
     /// <param name="top">The top.</param>
     /// <param name="options">What is drawn.</param>
     /// <param name="begins">Told the name of each kind of sheet before it is drawn, its number and how many there are.</param>
-    public static IReadOnlyList<OutputFile> Files(ReviewedTop top, DrawOptions options, Action<string, int, int>? begins = null)
+    public static IEnumerable<DrawnSheet> Sheets(ReviewedTop top, DrawOptions options, Action<string, int, int>? begins = null)
     {
-        var paper = options.Paper ?? (top.Layout.Design.Units == LengthUnit.Inch ? Paper.Letter : Paper.A4);
-        var files = new List<OutputFile>();
         var entries = Wanted(options).Where(e => !(e.IsCutFile && IsWithheld(top, options))).ToList();
         foreach (var (i, entry) in entries.Index())
         {
             begins?.Invoke(entry.Name, i + 1, entries.Count);
-            var half = entry.HasCentreLine ? options.Half : null;
             foreach (var sheet in entry.Draw(top))
             {
-                var path = entry.PathOf(sheet);
-                files.Add(new OutputFile(path + ".dxf", Bytes(s => DxfWriter.Write(sheet, s, options.Dxf))));
-                files.Add(new OutputFile(path + ".svg", Bytes(s => SvgWriter.Write(sheet, s))));
-                files.Add(new OutputFile(path + ".pdf", Bytes(s => PdfWriter.Write(sheet, s, options.Page))));
-                files.Add(new OutputFile(path + "-tiles.pdf", Bytes(s => TiledPdfWriter.Write(sheet, s, paper, options.Correction, half))));
+                yield return new DrawnSheet(entry.PathOf(sheet), sheet, entry.HasCentreLine);
             }
+        }
+    }
+
+    /// <summary>Every file of a reviewed top that is wanted, in order. The report comes with all sheets, not with single ones.</summary>
+    /// <inheritdoc cref="Sheets" path="/param"/>
+    public static IReadOnlyList<OutputFile> Files(ReviewedTop top, DrawOptions options, Action<string, int, int>? begins = null) =>
+        Files(top, options, Sheets(top, options, begins));
+
+    /// <summary>The files of sheets that are drawn, and the report.</summary>
+    public static IReadOnlyList<OutputFile> Files(ReviewedTop top, DrawOptions options, IEnumerable<DrawnSheet> sheets)
+    {
+        var paper = options.Paper ?? (top.Layout.Design.Units == LengthUnit.Inch ? Paper.Letter : Paper.A4);
+        var files = new List<OutputFile>();
+        foreach (var (path, sheet, hasCentreLine) in sheets)
+        {
+            files.Add(OutputFile.Written(path + ".dxf", s => DxfWriter.Write(sheet, s, options.Dxf)));
+            files.Add(OutputFile.Written(path + ".svg", s => SvgWriter.Write(sheet, s)));
+            files.Add(OutputFile.Written(path + ".pdf", s => PdfWriter.Write(sheet, s, options.Page)));
+            files.Add(OutputFile.Written(path + "-tiles.pdf", s => TiledPdfWriter.Write(sheet, s, paper, options.Correction, hasCentreLine ? options.Half : null)));
         }
 
         if (options.Only.IsEmpty)
@@ -71,7 +83,7 @@ public static class Pipeline
         return files;
     }
 
-    /// <summary>Names of the wanted cut sheets that <see cref="Files"/> leaves out for this top.</summary>
+    /// <summary>Names of the wanted cut sheets that <see cref="Sheets"/> leaves out for this top.</summary>
     public static IReadOnlyList<string> Withheld(ReviewedTop top, DrawOptions options) => IsWithheld(top, options)
         ? [.. Wanted(options).Where(e => e.IsCutFile && e.Draw(top).Any()).Select(e => e.Name)]
         : [];
@@ -84,11 +96,4 @@ public static class Pipeline
         SheetCatalog.All.Where(e => options.Only.IsEmpty || options.Only.Contains(e.Name));
 
     private static bool IsWithheld(ReviewedTop top, DrawOptions options) => !options.CutAnyway && top.Findings.Any(f => f.Severity == Severity.Fail);
-
-    private static byte[] Bytes(Action<Stream> write)
-    {
-        using var buffer = new MemoryStream();
-        write(buffer);
-        return buffer.ToArray();
-    }
 }

@@ -57,6 +57,21 @@ internal static class OutsideReader
         return [.. Directory.EnumerateFiles(folder, "page*.pgm").Order(StringComparer.Ordinal).Select(Bitmap.Read)];
     }
 
+    /// <summary>Has librsvg draw an SVG on white paper; false where it is not there.</summary>
+    public static bool Picture(ITestOutputHelper output, string svg, string png, int dpi)
+    {
+        if (Missing("rsvg-convert", "--version") is { } missing)
+        {
+            Skip(output, missing);
+            return false;
+        }
+
+        var dots = dpi.ToString(System.Globalization.CultureInfo.InvariantCulture);
+        var (code, text) = Run("rsvg-convert", ["-d", dots, "-p", dots, "-b", "white", svg, "-o", png]);
+        Assert.True(code == 0, text);
+        return true;
+    }
+
     /// <summary>What ezdxf and the two readers in tests/readers/npm find in DXF files, as JSON of each; null where one cannot run.</summary>
     public static (string Ezdxf, string Npm)? CountDxf(ITestOutputHelper output, params string[] files)
     {

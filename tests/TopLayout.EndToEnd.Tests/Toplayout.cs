@@ -19,9 +19,14 @@ internal static class Toplayout
 
     public static Outcome Run(params string[] arguments) => Run(new Dictionary<string, string>(), arguments);
 
-    public static Outcome Run(IReadOnlyDictionary<string, string> environment, params string[] arguments)
+    public static Outcome Run(IReadOnlyDictionary<string, string> environment, params string[] arguments) => Run(AppContext.BaseDirectory, environment, arguments);
+
+    /// <summary>The program as it lies in another folder.</summary>
+    public static Outcome RunFrom(string folder, params string[] arguments) => Run(folder, new Dictionary<string, string>(), arguments);
+
+    private static Outcome Run(string folder, IReadOnlyDictionary<string, string> environment, string[] arguments)
     {
-        var start = new ProcessStartInfo("dotnet", [Path.Combine(AppContext.BaseDirectory, "toplayout.dll"), .. arguments])
+        var start = new ProcessStartInfo("dotnet", [Path.Combine(folder, "toplayout.dll"), .. arguments])
         {
             RedirectStandardOutput = true,
             RedirectStandardError = true,

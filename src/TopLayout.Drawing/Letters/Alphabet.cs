@@ -72,8 +72,5 @@ internal static class Alphabet
     ];
 
     private static IEnumerable<Contour> Small(char figure, Vec2 shift) =>
-        StrokeNotation.Read(Strokes.Figures[figure]).Select(s => Scaled(s, 0.55, shift));
-
-    private static Contour Scaled(Contour stroke, double factor, Vec2 shift) => new(
-        stroke.Vertices.Select(v => v with { Position = new Point2(0, 0) + ((v.Position - new Point2(0, 0)) * factor) + shift }), stroke.IsClosed);
+        StrokeNotation.Read(Strokes.Figures[figure]).Select(s => s.Scaled(0.55).Placed(Placement.Moved(shift.X, shift.Y)));
 }

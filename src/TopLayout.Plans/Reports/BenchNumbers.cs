@@ -53,6 +53,11 @@ internal static class BenchNumbers
             rows.Add(["saddle slot, front wall behind the bridge's front edge", SaddleSlot.WallFromFront(design), $"{Said(layout, design[SaddleSlot.Width].Value)} wide, {Said(layout, design[SaddleSlot.Length].Value)} long, {Said(layout, slot.ThicknessMm)} deep"]);
         }
 
+        if (layout.FindMark(TrussRod.Name) is { } rod)
+        {
+            rows.Add(["truss-rod slot, its end", -TrussRod.EndY(layout), $"{Said(layout, design[TrussRod.Width].Value)} wide, {Said(layout, rod.ThicknessMm)} deep"]);
+        }
+
         rows.AddRange(HoleNumbers.Rows(layout));
         if (design.Has(XBrace.Section))
         {

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using TopLayout.Drawing;
+using TopLayout.Plans.Sheets.Steps;
 
 namespace TopLayout.Plans.Sheets;
 
@@ -36,6 +37,7 @@ public static class SheetCatalog
         new("tongue", true, top => One(TongueSheet.Draw(top))),
         new("parts", true, PartSheets.Draw) { Folder = "parts" },
         new("drill-points", false, top => One(DrillSheet.Draw(top))),
+        new("steps", false, StepSheets.Draw) { Folder = "steps" },
         new("numbers", false, top => One(NumberSheet.Draw(top))),
     ];
 

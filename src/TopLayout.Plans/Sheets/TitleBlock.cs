@@ -14,7 +14,14 @@ internal static class TitleBlock
     private const double BarMm = 100;
 
     /// <summary>Draws the block below a height, from a left edge, at least as wide as asked, mm; returns its lower edge.</summary>
-    public static double Draw(SheetBoard board, ReviewedTop top, string title, string reading, Point2 topLeft, double widthMm)
+    /// <param name="board">The sheet.</param>
+    /// <param name="top">The top.</param>
+    /// <param name="title">What the sheet shows.</param>
+    /// <param name="reading">How to read it.</param>
+    /// <param name="topLeft">Its upper left corner.</param>
+    /// <param name="widthMm">Its least width.</param>
+    /// <param name="isFullSize">Whether the drawing is one to measure: else the block says so, and has no bar.</param>
+    public static double Draw(SheetBoard board, ReviewedTop top, string title, string reading, Point2 topLeft, double widthMm, bool isFullSize = true)
     {
         var design = top.Layout.Design;
         var y = topLeft.Y - 9;
@@ -25,10 +32,14 @@ internal static class TitleBlock
             board.Write(Part, title, new Point2(x, y -= 7.5), 3.5),
             board.Write(Part, reading, new Point2(x, y -= 5.5)),
             board.Write(Part, Assumed(top), new Point2(x, y -= 4.8)),
-            board.Write(Part, $"full size 1:1, measure the bar; design {top.Hash}", new Point2(x, y -= 4.8)),
+            board.Write(Part, $"{(isFullSize ? "full size 1:1, measure the bar" : "the drawing is not to scale")}; design {top.Hash}", new Point2(x, y -= 4.8)),
         };
-        y -= 9;
-        Bar(board, new Point2(x, y));
+        if (isFullSize)
+        {
+            y -= 9;
+            Bar(board, new Point2(x, y));
+        }
+
         var right = Math.Max(topLeft.X + widthMm, labels.Max(l => l.Bounds.Max.X) + 4);
         board.Box(Part, Role.Text, new Box2(new Point2(topLeft.X, y - 4), new Point2(right, topLeft.Y)));
         return y - 4;

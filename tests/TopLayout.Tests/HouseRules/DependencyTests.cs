@@ -13,7 +13,8 @@ public partial class DependencyTests
         { "Drawing", ["Geometry"] },
         { "Lutherie", ["Geometry"] },
         { "Plans", ["Drawing", "Lutherie"] },
-        { "Cli", ["Plans"] },
+        { "Preview", ["Drawing"] },
+        { "Cli", ["Plans", "Preview"] },
     };
 
     [Theory]
@@ -43,6 +44,7 @@ public partial class DependencyTests
     [Theory]
     [InlineData("Geometry")]
     [InlineData("Drawing")]
+    [InlineData("Preview")]
     public void Project_BelowTheDomain_KnowsNoWordOfIt(string project)
     {
         foreach (var file in Repository.SourceFiles($"src/TopLayout.{project}"))

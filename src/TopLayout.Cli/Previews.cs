@@ -1,0 +1,62 @@
+using System.CommandLine;
+using System.Globalization;
+using TopLayout.Plans;
+using TopLayout.Preview;
+
+namespace TopLayout.Cli;
+
+/// <summary>The option <c>--preview</c>: pictures of the sheets, and one of all of them.</summary>
+internal static class Previews
+{
+    private const double UsualDpi = 96;
+    private const double LeastDpi = 20;
+    private const double MostDpi = 400;
+
+    /// <summary>The file that shows all sheets.</summary>
+    public const string ContactSheetName = "contact-sheet.png";
+
+    /// <summary>What keeps this machine from painting, in a sentence; null when nothing does.</summary>
+    public static string? Problem { get; } = NativePart.Loads
+        ? null
+        : "no previews were written: the library that paints them (libSkiaSharp) cannot be loaded on this machine; everything else is there";
+
+    /// <summary>The option; 96 dots per inch when no number is given.</summary>
+    public static Option<double?> Option() => new("--preview")
+    {
+        Description = "also write every sheet as a picture (PNG), at 96 dots per inch or as many as given, and contact-sheet.png with all of them; stands after the design",
+        HelpName = "dpi",
+        Arity = ArgumentArity.ZeroOrOne,
+        CustomParser = result =>
+        {
+            if (result.Tokens.Count == 0)
+            {
+                return UsualDpi;
+            }
+
+            var given = result.Tokens[0].Value;
+            if (double.TryParse(given, NumberStyles.Float, CultureInfo.InvariantCulture, out var dpi) && dpi is >= LeastDpi and <= MostDpi)
+            {
+                return dpi;
+            }
+
+            result.AddError($"`--preview` takes dots per inch from 20 to 400, or nothing; it is `{given}`");
+            return null;
+        },
+    };
+
+    /// <summary>The pictures of the sheets; none when none are asked for, or when this machine cannot paint.</summary>
+    public static IEnumerable<OutputFile> Of(IReadOnlyList<DrawnSheet> sheets, double? dpi)
+    {
+        if (dpi is not { } dots || Problem is not null || sheets.Count == 0)
+        {
+            yield break;
+        }
+
+        foreach (var (path, sheet, _) in sheets)
+        {
+            yield return OutputFile.Written(path + ".png", s => PngWriter.Write(sheet, s, dots));
+        }
+
+        yield return OutputFile.Written(ContactSheetName, s => ContactSheet.Write(sheets.Select(d => d.Sheet), s));
+    }
+}

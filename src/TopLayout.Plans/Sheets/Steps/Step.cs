@@ -1,0 +1,19 @@
+using System.Collections.Immutable;
+using TopLayout.Geometry;
+using TopLayout.Lutherie.Parts;
+
+namespace TopLayout.Plans.Sheets.Steps;
+
+/// <summary>One step of the work, as its sheet tells it.</summary>
+/// <param name="Name">File stem.</param>
+/// <param name="Title">A few words.</param>
+/// <param name="Does">What the step does, in a sentence.</param>
+/// <param name="Face">The face looked at in the key drawing.</param>
+/// <param name="Shown">What the key drawing shows besides the outline and the hole, in layout coordinates.</param>
+/// <param name="Rows">The numbers to work to.</param>
+/// <param name="Cautions">The usual cautions, a sentence each.</param>
+internal sealed record Step(
+    string Name, string Title, string Does, TopFace Face, ImmutableArray<(string Name, Contour Line)> Shown, ImmutableArray<StepRow> Rows, ImmutableArray<string> Cautions);
+
+/// <summary>A number to work to: what it is, its value with its unit, and the tolerance that matters.</summary>
+internal readonly record struct StepRow(string What, string Value, string Tolerance);

@@ -1,0 +1,60 @@
+using TopLayout.Drawing;
+using TopLayout.Geometry;
+using TopLayout.Lutherie.Parts;
+
+namespace TopLayout.Plans.Sheets.Steps;
+
+/// <summary>
+/// A page for every step of the work, for the bench and for teaching: what it does, a small key, its numbers with the tolerance that
+/// matters and room for what was made, the usual cautions. Each prints on one page at home; a long table goes on on the next.
+/// </summary>
+internal static class StepSheets
+{
+    private const string Part = "step";
+    private const double WidthMm = 174;
+    private const double HeightMm = 243;
+    private const double MarginMm = 3;
+    private const double TitleBlockMm = 36;
+    private const double GapMm = 4;
+
+    private static readonly Vec2 KeyMm = new(74, 84);
+
+    /// <summary>The pages, in the order of the work.</summary>
+    public static IEnumerable<Sheet> Draw(ReviewedTop top) => StepList.Of(top.Layout).SelectMany(s => Pages(top, s));
+
+    private static IEnumerable<Sheet> Pages(ReviewedTop top, Step step)
+    {
+        var (left, number) = (step.Rows.AsSpan().ToArray(), 0);
+        while (left.Length > 0)
+        {
+            number++;
+            var board = new SheetBoard();
+            var heading = Heading(step, number);
+            board.Write(Part, heading, new Point2(0, -6), 5);
+            var y = number == 1 ? Opening(board, top.Layout, step, -11) : -11;
+            var (taken, foot) = StepTable.Draw(board, left, new Point2(0, y), WidthMm, HeightMm - TitleBlockMm - GapMm);
+            left = left[taken..];
+            var reading = $"places: from the neck edge; then from the centre line, to bass or treble; {LengthText.Word(top.Layout.Design.Units)}";
+            TitleBlock.Draw(board, top, heading, reading, new Point2(0, foot - GapMm), WidthMm, isFullSize: false);
+            var name = number == 1 ? step.Name : $"{step.Name}-{NumberFormat.Whole(number)}";
+            yield return board.Finish(name, $"{step.Title} - {top.Layout.Design[Identity.Name].Value}", $"{step.Does} A page to work from, with room for what was made.", MarginMm);
+        }
+    }
+
+    private static string Heading(Step step, int page) => $"Step {step.Name[..1]}: {step.Title}{(page > 1 ? $", page {NumberFormat.Whole(page)}" : "")}";
+
+    // The key on the left, words on the right; returns the height below both.
+    private static double Opening(SheetBoard board, Layout layout, Step step, double top)
+    {
+        var key = new Box2(new Point2(0, top - KeyMm.Y), new Point2(KeyMm.X, top));
+        StepKey.Draw(board, layout, step, key);
+        var (x, width) = (KeyMm.X + GapMm, WidthMm - KeyMm.X - GapMm);
+        var y = StepText.Write(board, Part, step.Does, new Point2(x, top), width);
+        foreach (var caution in (string[])[.. step.Cautions, StepCautions.Rules])
+        {
+            y = StepText.Write(board, Cautions.Part, $"- {caution}", new Point2(x, y - 2), width);
+        }
+
+        return Math.Min(y, key.Min.Y) - GapMm;
+    }
+}

@@ -1,0 +1,44 @@
+using TopLayout.Drawing;
+using TopLayout.Lutherie.Designs;
+
+namespace TopLayout.Plans.Sheets.Steps;
+
+/// <summary>How true each step is usually worked. All of them: common practice, no source.</summary>
+internal static class StepTolerance
+{
+    /// <summary>Lengths and widths of the body, mm either way.</summary>
+    public const double Body = 1;
+
+    /// <summary>One half of the body against the other, and the neck's line against the middle of the bridge, mm either way.</summary>
+    public const double Halves = 0.5;
+
+    /// <summary>How straight a centre line is over its whole length, and how square a bridge stands over its own, mm either way.</summary>
+    public const double Straight = 0.25;
+
+    /// <summary>Where the hole lies along the top, and the saddle, mm either way.</summary>
+    public const double Along = 0.5;
+
+    /// <summary>Where things lie across the top that the eye compares with the fretboard or the strings, mm either way.</summary>
+    public const double Across = 0.3;
+
+    /// <summary>The radii and the depth of a channel, and the height of a brace where it meets the rim, mm either way.</summary>
+    public const double Channel = 0.1;
+
+    /// <summary>Where braces lie, mm either way.</summary>
+    public const double Brace = 1;
+
+    /// <summary>Where braces pass the bridge and parts meet, mm either way.</summary>
+    public const double Meeting = 0.5;
+
+    /// <summary>Side stock left over for trimming, mm.</summary>
+    public static readonly (double Least, double Most) SideStock = (20, 40);
+
+    /// <summary>Humidity while gluing, percent of relative humidity either way.</summary>
+    public const string Humidity = "±3 %";
+
+    /// <summary>"±0.5 mm", in the design's unit.</summary>
+    public static string Within(double mm, LengthUnit units) => units == LengthUnit.Inch ? $"±{LengthText.WithUnit(mm, units)}" : $"±{NumberFormat.Trimmed(mm, 2)} mm";
+
+    /// <summary>"+20 to 40 mm", in the design's unit.</summary>
+    public static string Over((double Least, double Most) mm, LengthUnit units) => $"+{LengthText.Of(mm.Least, units)} to {LengthText.WithUnit(mm.Most, units)}";
+}

@@ -1,0 +1,94 @@
+using TopLayout.Drawing;
+using TopLayout.Drawing.Pdf;
+using TopLayout.Lutherie.Designs;
+using TopLayout.Plans;
+using TopLayout.Plans.Sheets.Steps;
+using TopLayout.Tests.Parts;
+
+namespace TopLayout.Tests.Plans;
+
+public class StepSheetTests
+{
+    [Fact]
+    public void Steps_OfAPreset_ComeInTheOrderOfTheWork() => Assert.Equal(
+        ["1-outline-and-mould", "2-hole-and-rosette", "3-bracing", "4-neck-block-and-tongue", "5-bridge-place", "6-box"],
+        Draw("straight-tongue").Select(s => s.Name).Where(n => !char.IsAsciiDigit(n[^1])));
+
+    [Fact]
+    public void Steps_OfADesignWithoutTongueOrRosette_NameNeither()
+    {
+        var steps = StepList.Of(Top("auditorium", "[rosette]").Layout).ToList();
+
+        Assert.DoesNotContain(steps, s => s.Name.Contains("tongue", StringComparison.Ordinal) || s.Title.Contains("rosette", StringComparison.Ordinal));
+    }
+
+    /// <summary>Values as the design file says them; the hole's centre is 50 + 6 mm past the fretboard's end at 89.15 mm.</summary>
+    [Theory]
+    [InlineData("1-outline-and-mould", "lower bout width", "396.00 mm", "±1 mm")]
+    [InlineData("2-hole-and-rosette", "soundhole centre; diameter 100 mm", "145.15 mm", "±0.5 mm")]
+    [InlineData("3-bracing", "upper transverse brace: width x height", "10.00 x 17.00 mm", "±0.5 mm")]
+    [InlineData("3-bracing", "relative humidity while gluing", "45 %", "±3 %")]
+    [InlineData("5-bridge-place", "bridge square to the centre line, over its length", "square", "±0.25 mm")]
+    public void Steps_OfThePreset_SayNumberAndTolerance(string step, string what, string value, string tolerance) =>
+        Assert.Contains(new StepRow(what, value, tolerance), StepList.Of(Top("auditorium").Layout).Single(s => s.Name == step).Rows);
+
+    /// <summary>0.5 / 25.4 = 0.0197.</summary>
+    [Theory]
+    [InlineData(0.5, LengthUnit.Inch, "±0.02 in")]
+    [InlineData(0.25, LengthUnit.Millimetre, "±0.25 mm")]
+    public void Tolerance_InAUnit_IsSaidInIt(double mm, LengthUnit units, string said) => Assert.Equal(said, StepTolerance.Within(mm, units));
+
+    [Theory]
+    [InlineData("auditorium")]
+    [InlineData("classical")]
+    [InlineData("inches")]
+    public void Steps_OnA4AndLetter_FillOnePageEach(string preset)
+    {
+        foreach (var sheet in Draw(preset))
+        {
+            Assert.Single(TileGrid.Of(sheet, Paper.A4, null).Tiles);
+            Assert.Single(TileGrid.Of(sheet, Paper.Letter, null).Tiles);
+        }
+    }
+
+    /// <summary>Whatever is drawn small belongs to the key, which says that it is not to scale; nothing on the page is a wall to cut.</summary>
+    [Fact]
+    public void Steps_KeyDrawing_CannotBeTakenForATemplate()
+    {
+        foreach (var sheet in Draw("auditorium"))
+        {
+            Assert.DoesNotContain(sheet.Shapes, s => s.Role is Role.Cut or Role.Pocket);
+            Assert.DoesNotContain(sheet.Shapes, s => s.Role is Role.Mark or Role.Centre && !s.Part.StartsWith("key", StringComparison.Ordinal));
+            Assert.DoesNotContain(sheet.Shapes.OfType<LabelShape>(), l => l.Text.Contains("full size", StringComparison.Ordinal));
+            Assert.Equal(!char.IsAsciiDigit(sheet.Name[^1]), sheet.Shapes.OfType<LabelShape>().Any(l => l.Text == "NOT TO SCALE"));
+        }
+    }
+
+    /// <summary>Every row is on one of the pages, once, in order.</summary>
+    [Fact]
+    public void Steps_LongTable_GoesOnOnTheNextPage()
+    {
+        var top = Top("classical");
+        var step = StepList.Of(top.Layout).Single(s => s.Name == "3-bracing");
+        var pages = StepSheets.Draw(top).Where(s => s.Name.StartsWith("3-bracing", StringComparison.Ordinal)).ToList();
+
+        Assert.True(pages.Count > 1);
+        var values = pages.SelectMany(p => p.Shapes.OfType<LabelShape>()).Select(l => l.Text).ToList();
+        var first = step.Rows.Select(r => StepText.Lines(r.What, 65)[0]).ToList();
+        Assert.Equal(first, values.Where(first.Contains));
+    }
+
+    private static IEnumerable<Sheet> Draw(string preset) => StepSheets.Draw(Top(preset));
+
+    private static ReviewedTop Top(string preset, string without = "")
+    {
+        var text = Built.PresetText(preset);
+        return Pipeline.Check(without.Length == 0 ? text : WithoutSection(text, without), preset).Top!;
+    }
+
+    private static string WithoutSection(string text, string heading)
+    {
+        var start = text.IndexOf(heading, StringComparison.Ordinal);
+        return text[..start] + text[text.IndexOf("\n[", start, StringComparison.Ordinal)..];
+    }
+}
