@@ -16,7 +16,7 @@ internal sealed class RandomDesigns(int seed, bool usual)
     private static readonly Section[] Seldom =
     [
         LadderBars.Section, SoundholeBraces.Section, FingerBraces.Section, Fan.Section, ClosingBars.Section, FreeBars.Section,
-        HoleReinforcement.Section, Cleats.Section, Cutaway.Section, Ledge.Section,
+        HoleReinforcement.Section, Cleats.Section, Cutaway.Section, Ledge.Section, Rings.Section,
     ];
 
     private static readonly string[] Phrases =
