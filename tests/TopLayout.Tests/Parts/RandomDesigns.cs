@@ -44,7 +44,11 @@ internal sealed class RandomDesigns(int seed, bool usual)
         {
             for (var n = Count(section); n > 0; n--)
             {
-                text.Append(section.Header).Append('\n').Append(Filled(section, body, density));
+                // A ring of which nearly every key is written contradicts itself; it is left out.
+                if (Filled(section, body, density) is var filled && (filled.Length > 0 || section != Rings.Section))
+                {
+                    text.Append(section.Header).Append('\n').Append(filled);
+                }
             }
         }
 
