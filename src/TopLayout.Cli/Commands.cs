@@ -10,7 +10,7 @@ internal static class Commands
     /// <summary>The whole command line.</summary>
     public static RootCommand Root() => new("Lays out the top of a flat-top stringed instrument, and says before gluing which glued edges will crack it.")
     {
-        New(), DrawCommand.Make(), Check(), ListPresets(), Explain(),
+        New(), DrawCommand.Make(), Check(), RosetteCommand.Make(), ListPresets(), Explain(),
         WoodsCommand.Make(), ParametersCommand.Make(),
     };
 

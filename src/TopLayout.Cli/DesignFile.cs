@@ -11,9 +11,12 @@ internal static class DesignFile
     private const long LongestBytes = 4_000_000;
 
     /// <summary>The review of a file.</summary>
-    public static Review Check(string path) => Read(path) is var (text, problem) && problem is null
-        ? Pipeline.Check(text, path)
-        : new Review(null, [problem!]);
+    public static Review Check(string path) => CheckWithText(path).Review;
+
+    /// <summary>The review of a file, and its text with any byte-order mark.</summary>
+    public static (Review Review, string Text) CheckWithText(string path) => Read(path) is var (text, problem) && problem is null
+        ? (Pipeline.Check(text, path), text)
+        : (new Review(null, [problem!]), "");
 
     private static (string Text, Finding? Problem) Read(string path)
     {

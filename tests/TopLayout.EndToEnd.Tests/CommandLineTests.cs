@@ -6,7 +6,7 @@ namespace TopLayout.EndToEnd.Tests;
 /// <summary>Arguments, streams, exit codes. The help texts are a contract and stand approved in Approved/.</summary>
 public class CommandLineTests
 {
-    public static TheoryData<string> Helps => new("", "new", "draw", "check", "presets", "explain", "woods", "parameters");
+    public static TheoryData<string> Helps => new("", "new", "draw", "check", "rosette", "presets", "explain", "woods", "parameters");
 
     [Theory]
     [MemberData(nameof(Helps))]
@@ -27,8 +27,8 @@ public class CommandLineTests
     }
 
     [Theory]
-    [InlineData("", "error: say what to do: new, draw, check, presets, explain, woods, parameters")]
-    [InlineData("drwa x.toml", "error: there is no command `drwa`; known are new, draw, check, presets, explain, woods, parameters\n  hint: did you mean `draw`?")]
+    [InlineData("", "error: say what to do: new, draw, check, rosette, presets, explain, woods, parameters")]
+    [InlineData("drwa x.toml", "error: there is no command `drwa`; known are new, draw, check, rosette, presets, explain, woods, parameters\n  hint: did you mean `draw`?")]
     [InlineData("draw", "error: `draw` needs <design>: the design file (TOML)\n  help: toplayout draw --help")]
     [InlineData("draw x.toml --overwite", "hint: did you mean `--overwrite`?")]
     [InlineData("draw x.toml y.toml", "error: `y.toml` is one word too many for `draw`")]

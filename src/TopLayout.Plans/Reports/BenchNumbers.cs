@@ -19,6 +19,11 @@ internal static class BenchNumbers
 
         yield return FretTable(layout);
         yield return Positions(layout);
+        foreach (var table in RosetteNumbers.Of(layout))
+        {
+            yield return table;
+        }
+
         yield return DrillPoints(layout);
         yield return Bars(layout);
         yield return Pieces(layout);

@@ -23,15 +23,14 @@ internal static class HoleNumbers
             yield return ["soundhole liner, length of the strip", (hole.Edge.Length + liner.Length) / 2, "on its middle line; add the lap of the joint"];
         }
 
-        if (layout.Find(Rosette.Name) is { } channel)
+        var channels = Rosette.Channels(layout.Design, hole.Radius);
+        foreach (var (i, channel) in channels.Index())
         {
-            var (inner, outer, from) = hole.Radius is { } radius
-                ? (radius + layout.Design[Rosette.Margin].Value, radius + layout.Design[Rosette.Margin].Value + layout.Design[Rosette.Width].Value, "from the hole's centre")
-                : (layout.Design[Rosette.Margin].Value, layout.Design[Rosette.Margin].Value + layout.Design[Rosette.Width].Value, "from the hole's edge");
-            var what = hole.Radius is null ? "wall" : "radius";
-            yield return [$"rosette channel, inner {what}", inner, from];
-            yield return [$"rosette channel, outer {what}", outer, from];
-            yield return ["rosette channel, depth", channel.ThicknessMm, $"leaves a floor of {LengthText.WithUnit(layout.Top.ThicknessMm - channel.ThicknessMm, layout.Design.Units)}"];
+            var (start, from, what) = hole.Radius is { } radius ? (radius, "from the hole's centre", "radius") : (0, "from the hole's edge", "wall");
+            var (name, depth) = (Rosette.NameOf(i, channels.Length), layout.Design[Rosette.Depth].Value);
+            yield return [$"{name}, inner {what}", start + channel.InnerMm, from];
+            yield return [$"{name}, outer {what}", start + channel.OuterMm, from];
+            yield return [$"{name}, depth", depth, $"leaves a floor of {LengthText.WithUnit(layout.Top.ThicknessMm - depth, layout.Design.Units)}"];
         }
     }
 }

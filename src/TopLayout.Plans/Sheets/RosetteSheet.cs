@@ -17,10 +17,18 @@ internal static class RosetteSheet
         var view = new FaceView(TopFace.Outside, layout.Design.Get(Identity.Handed).Value);
         board.Draw("soundhole", Role.Cut, view.Map(hole.Edge));
         var body = view.Map(hole.Edge).Bounds;
-        foreach (var loop in layout.Find(Rosette.Name)?.Footprint.Loops ?? [])
+        foreach (var channel in layout.Members.Where(m => m.Kind == MemberKind.Channel))
         {
-            board.Draw(Rosette.Name, Role.Pocket, view.Map(loop));
-            body = body.Union(view.Map(loop).Bounds);
+            foreach (var loop in channel.Footprint.Loops)
+            {
+                board.Draw(channel.Name, Role.Pocket, view.Map(loop));
+                body = body.Union(view.Map(loop).Bounds);
+            }
+        }
+
+        foreach (var ring in Rosette.Channels(layout.Design, hole.Radius).SelectMany(c => c.Rings.Skip(1)))
+        {
+            board.Draw(ring.Name, Role.Mark, view.Map(hole.LineOutside(ring.InnerMm, ring.Name)));
         }
 
         foreach (var edge in layout.Find(Fretboard.Name)?.Footprint.Edges ?? [])
@@ -36,6 +44,7 @@ internal static class RosetteSheet
         board.Line("centre line", Role.Centre, new Point2(0, body.Max.Y + 5), new Point2(0, body.Min.Y - 6));
         FaceMarks.Draw(board, view, body);
         Measures(board, layout, view, body);
+        RosetteDetails.Draw(board, layout);
         var drawn = board.Extents;
         board.Write(Cautions.Part, Cautions.Cutting, new Point2(drawn.Min.X, drawn.Min.Y - 7));
         TitleBlock.Draw(board, top, "Rosette and soundhole, full size", FaceMarks.Reading(view), new Point2(drawn.Min.X, drawn.Min.Y - 12), board.Extents.Width);
@@ -53,12 +62,19 @@ internal static class RosetteSheet
         ladder.Add(centre, $"centre {Of(-hole.Center.Y)} from neck edge");
         ladder.Add(
             centre - hole.HalfLength, hole.Radius is { } radius ? $"hole: radius {Of(radius)}" : $"hole: {Of(2 * hole.HalfWidth)} x {Of(2 * hole.HalfLength)}");
-        if (layout.Find(Rosette.Name) is { } channel)
+        var channels = Rosette.Channels(design, hole.Radius);
+        var (from, word) = hole.Radius is { } r ? (r, "radius") : (0, "from the hole's edge");
+        foreach (var (i, channel) in channels.Index())
         {
-            var (margin, width) = (design[Rosette.Margin].Value, design[Rosette.Width].Value);
-            var (from, word) = hole.Radius is { } r ? (r, "radius") : (0, "from the hole's edge");
-            ladder.Add(centre - hole.HalfLength - margin, $"channel: inner wall, {word} {Of(from + margin)}");
-            ladder.Add(body.Min.Y, $"channel: outer wall, {word} {Of(from + margin + width)}; {Of(channel.ThicknessMm)} deep; cut it before the hole");
+            var (name, depth) = (channels.Length == 1 ? "channel" : $"channel {NumberFormat.Whole(i + 1)}", Of(design[Rosette.Depth].Value));
+            var last = i == channels.Length - 1 ? $"; {depth} deep; cut it before the hole" : $"; {depth} deep";
+            ladder.Add(centre - hole.HalfLength - channel.InnerMm, $"{name}: inner wall, {word} {Of(from + channel.InnerMm)}");
+            foreach (var ring in channel.Rings)
+            {
+                ladder.Add(centre - hole.HalfLength - ((ring.InnerMm + ring.OuterMm) / 2), $"{ring.Name}, {Of(ring.WidthMm)} wide");
+            }
+
+            ladder.Add(centre - hole.HalfLength - channel.OuterMm, $"{name}: outer wall, {word} {Of(from + channel.OuterMm)}{last}");
         }
 
         ladder.Draw(board);

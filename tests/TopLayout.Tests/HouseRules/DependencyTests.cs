@@ -5,7 +5,7 @@ namespace TopLayout.Tests.HouseRules;
 /// <summary>Dependencies point one way. Projects: the compiler holds it once this list does. Folders of Lutherie: this test holds it.</summary>
 public partial class DependencyTests
 {
-    private static readonly string[] LutherieOrder = ["Findings", "Woods", "Designs", "Parts", "Mechanics", "Checks"];
+    private static readonly string[] LutherieOrder = ["Findings", "Woods", "Designs", "Parts", "Mechanics", "Checks", "Shops"];
 
     public static TheoryData<string, string[]> Projects => new()
     {

@@ -6,10 +6,19 @@ namespace TopLayout.Tests.Parts;
 /// <summary>What a careful maker keeps to inside one section, stated here once more and not asked of the builders.</summary>
 internal static class Coherence
 {
+    private static readonly Dictionary<Section, Func<Design, bool>> Agreements = new()
+    {
+        [Outline.Section] = IsOutline,
+        [Teardrop.Section] = IsTeardrop,
+        [Limits.Section] = AreLimits,
+        [Soundhole.Section] = IsHole,
+        [Rings.Section] = design => IsRing(design.Each(Rings.Section)[0]),
+    };
+
     /// <summary>Whether the lines of a section agree with each other and with what is left to the body's defaults.</summary>
     public static bool Holds(Section section, BodyType? body, string lines)
     {
-        if (section != Outline.Section && section != Teardrop.Section && section != Limits.Section && section != Soundhole.Section)
+        if (!Agreements.TryGetValue(section, out var agrees))
         {
             return true;
         }
@@ -17,7 +26,7 @@ internal static class Coherence
         var kind = body is { } type ? $"body = \"{Body.Word(type)}\"\n" : "";
         var reading = DesignReader.Read($"name = \"c\"\nunits = \"mm\"\n{kind}scale.length = 600\n{section.Header}\n{lines}", "c.toml", Parameters.Table);
         return reading.Design is { } design
-            && (section == Outline.Section ? IsOutline(design) : section == Teardrop.Section ? IsTeardrop(design) : section == Limits.Section ? AreLimits(design) : IsHole(design));
+            && agrees(design);
     }
 
     // Stations in order, a waist, and room for a quarter circle at each end.
@@ -43,4 +52,14 @@ internal static class Coherence
         && design[Limits.WarnFrom].Value <= design[Limits.FailFrom].Value;
 
     private static bool IsHole(Design design) => design.Get(Soundhole.Shape).Value == HoleShape.Round == !design.Find(Soundhole.Length).HasValue;
+
+    // A ring alone in its channel: tiles by number or by length, two woods on an even number of them.
+    private static bool IsRing(DesignSection ring)
+    {
+        var (tiles, length, second) = (ring.Find(Rings.Tiles), ring.Find(Rings.TileLength), ring.Find(Rings.SecondWood));
+        return ring[Rings.Gap].IsDefault
+            && (ring.Get(Rings.Kind).Value == RingKind.Tiles
+                ? tiles.HasValue != length.HasValue && (second is null || tiles?.Value % 2 == 0)
+                : !tiles.HasValue && !length.HasValue && second is null);
+    }
 }

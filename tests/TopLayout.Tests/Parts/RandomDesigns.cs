@@ -16,7 +16,7 @@ internal sealed class RandomDesigns(int seed, bool usual)
     private static readonly Section[] Seldom =
     [
         LadderBars.Section, SoundholeBraces.Section, FingerBraces.Section, Fan.Section, ClosingBars.Section, FreeBars.Section,
-        HoleReinforcement.Section, Cleats.Section, Cutaway.Section, Ledge.Section,
+        HoleReinforcement.Section, Cleats.Section, Cutaway.Section, Ledge.Section, Rings.Section,
     ];
 
     private static readonly string[] Phrases =
@@ -44,7 +44,11 @@ internal sealed class RandomDesigns(int seed, bool usual)
         {
             for (var n = Count(section); n > 0; n--)
             {
-                text.Append(section.Header).Append('\n').Append(Filled(section, body, density));
+                // A ring of which nearly every key is written contradicts itself; it is left out.
+                if (Filled(section, body, density) is var filled && (filled.Length > 0 || section != Rings.Section))
+                {
+                    text.Append(section.Header).Append('\n').Append(filled);
+                }
             }
         }
 

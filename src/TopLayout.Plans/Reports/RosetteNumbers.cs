@@ -1,0 +1,85 @@
+using TopLayout.Drawing;
+using TopLayout.Geometry;
+using TopLayout.Lutherie.Parts;
+using TopLayout.Lutherie.Shops.Rosettes;
+
+namespace TopLayout.Plans.Reports;
+
+/// <summary>The rosette as it is cut and laid: cutter settings in the order of the cuts, strips to bend, tiles to saw.</summary>
+internal static class RosetteNumbers
+{
+    // What a careful saw and plane leave on a face. Common practice, no source.
+    private static readonly Angle FaceError = Angle.FromDegrees(0.1);
+
+    /// <summary>The tables; none when the hole is not round or has no rosette.</summary>
+    public static IEnumerable<NumberTable> Of(Layout layout)
+    {
+        var cuts = CutterSettings.Of(layout);
+        if (cuts.IsEmpty)
+        {
+            yield break;
+        }
+
+        yield return Cuts(layout, cuts);
+        var hole = layout.Hole.Radius!.Value;
+        var rings = Rosette.Channels(layout.Design, hole).SelectMany(c => c.Rings).ToList();
+        if (rings.Count > 0)
+        {
+            yield return Rings(layout, rings, hole);
+        }
+
+        if (rings.Any(r => r.Tiles is not null))
+        {
+            yield return Tiles(layout, rings.Where(r => r.Tiles is not null), hole);
+        }
+    }
+
+    private static NumberTable Cuts(Layout layout, IEnumerable<CutterSetting> cuts) => new(
+        "rosette_cuts",
+        $"Cuts round the hole, in their order: bit {Said(layout, layout.Design[Rosette.Bit].Value)}, pin {Said(layout, layout.Design[Rosette.Pin].Value)}",
+        [
+            new("cut", "cut"), new("radius", "radius"), new("pivot_to_bit", "pivot to bit centre"), new("pin_to_bit", "caliper on pin and bit"),
+            new("depth", "depth when cut"), new("remark", "remark"),
+        ],
+        cuts.Select(c => (IReadOnlyList<Cell>)
+        [
+            c.Name, c.RadiusMm, c.PivotToBitMm, c.PinToBitEdgeMm, c.DepthMm,
+            !c.FitsBit ? "the bit is wider than the channel: take a thinner one" : c.PinToBitEdgeMm > c.PivotToBitMm ? "caliper over both, far edge to far edge" : "caliper between them",
+        ]));
+
+    private static NumberTable Rings(Layout layout, IEnumerable<Ring> rings, double hole) => new(
+        "rosette_rings",
+        "Rings of the rosette, from the hole outward",
+        [new("ring", "ring"), new("inner", "inner radius"), new("outer", "outer radius"), new("strip", "strip to cut"), new("hidden", "under the fretboard"), new("remark", "remark")],
+        rings.Select(r =>
+        {
+            var line = new BentLine(hole + r.InnerMm, r.WidthMm);
+            var hidden = HiddenArc.Of(layout, hole + r.InnerMm, hole + r.OuterMm).LengthAt(hole + ((r.InnerMm + r.OuterMm) / 2));
+            return (IReadOnlyList<Cell>)
+            [
+                r.Name, hole + r.InnerMm, hole + r.OuterMm, r.Kind == RingKind.Tiles ? (Cell)"" : line.StripMm(), hidden,
+                r.Kind != RingKind.Line ? "" : $"bend strain {NumberFormat.Trimmed(line.Strain * 100, 2)} %{(line.Strain > BentLine.BendHotFrom ? ": bend it hot first" : "")}",
+            ];
+        }));
+
+    private static NumberTable Tiles(Layout layout, IEnumerable<Ring> rings, double hole) => new(
+        "rosette_tiles",
+        "Tiles: blanks with straight sides and flat ends",
+        [
+            new("ring", "ring"), new("count", "tiles"), new("inner_width", "inner end"), new("outer_width", "outer end"), new("depth", "depth"), new("off_square", "off square, each side"),
+            new("gap", "gap outside"), new("stand_off", "corners off the round wall"), new("remark", "remark"),
+        ],
+        rings.Select(r =>
+        {
+            var tile = new Tile(r.Tiles!, hole + r.InnerMm, hole + r.OuterMm);
+            var hidden = tile.HiddenIn(HiddenArc.Of(layout, tile.InnerRadiusMm, tile.OuterRadiusMm));
+            return (IReadOnlyList<Cell>)
+            [
+                r.Name, new Cell.Number(tile.Row.Count), tile.InnerWidthMm, tile.OuterWidthMm, tile.DepthMm,
+                $"{NumberFormat.Trimmed(tile.Row.Shape == TileShape.Wedge ? tile.HalfTurn.Degrees : 0, 2)}°", tile.OuterGapMm, tile.StandOffMm,
+                $"{NumberFormat.Whole(hidden)} hide under the board; an error of {LengthText.Of(FaceError)} on every face adds up to {LengthText.Of(tile.BuildUp(FaceError))}: fit the last one",
+            ];
+        }));
+
+    private static string Said(Layout layout, double mm) => LengthText.WithUnit(mm, layout.Design.Units);
+}
