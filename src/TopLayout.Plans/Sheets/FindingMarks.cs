@@ -82,7 +82,7 @@ internal sealed class FindingMarks
             y -= 5;
             board.Write(
                 "findings",
-                $"{NumberFormat.Whole(number)} {FindingText.Word(finding.Severity)}: {finding.Subject}, {NumberFormat.Trimmed(finding.Measured!.Value.Value, 0)} mm",
+                $"{NumberFormat.Whole(number)} {FindingText.Word(finding.Severity)}: {Short(finding.Subject)}, {NumberFormat.Trimmed(finding.Measured!.Value.Value, 0)} mm",
                 new Point2(topLeft.X, y),
                 role: Role.Text,
                 emphasis: Of(finding.Severity));
@@ -90,6 +90,11 @@ internal sealed class FindingMarks
 
         return y;
     }
+
+    // Of many edges in line the first two; the report has them all.
+    private static string Short(string subject) => subject.Split(" and ") is [var first, var second, _, .. var more]
+        ? $"{first} and {second} and {NumberFormat.Whole(more.Length + 1)} more"
+        : subject;
 
     // Only these lie along the grain: other findings may run any way, or name a point.
     private static bool IsRun(Finding finding) => finding.Rule == Rules.EdgeAlongGrain || finding.Rule == Rules.EdgesInLine;

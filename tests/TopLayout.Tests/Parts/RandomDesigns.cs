@@ -16,7 +16,7 @@ internal sealed class RandomDesigns(int seed, bool usual)
     private static readonly Section[] Seldom =
     [
         LadderBars.Section, SoundholeBraces.Section, FingerBraces.Section, Fan.Section, ClosingBars.Section, FreeBars.Section,
-        HoleReinforcement.Section, Cleats.Section, Cutaway.Section, Ledge.Section, Rings.Section,
+        HoleReinforcement.Section, Cleats.Section, Cutaway.Section, Ledge.Section,
     ];
 
     private static readonly string[] Phrases =
@@ -27,6 +27,10 @@ internal sealed class RandomDesigns(int seed, bool usual)
 
     private readonly Random _random = new(seed);
     private readonly string[] _woods = [.. WoodTable.Keys];
+
+    // Rings lie in a rosette round a round hole and take the place of its width.
+    private static readonly Parameter[] WithoutRings = [Rosette.Width, Soundhole.Shape, Soundhole.Length];
+    private bool _hasRings;
 
     /// <summary>The next design's text. Usual ranges are those of its kind of body; a key without one is left to its default.</summary>
     public string Next()
@@ -64,6 +68,12 @@ internal sealed class RandomDesigns(int seed, bool usual)
             left.Remove(Form());
         }
 
+        _hasRings = _random.Next(8) == 0;
+        if (!_hasRings)
+        {
+            left.Add(Rings.Section);
+        }
+
         if (_random.Next(3) == 0)
         {
             left.UnionWith([XBrace.Section, BridgePlate.Section, ToneBars.Section]);
@@ -85,6 +95,7 @@ internal sealed class RandomDesigns(int seed, bool usual)
     private int Count(Section section) => section.Presence switch
     {
         _ when Seldom.Contains(section) => _random.Next(8) == 0 ? 1 : 0,
+        _ when section == Rosette.Section && _hasRings => 1,
         _ when section == ArcChain.Section => 2 + _random.Next(6),
         SectionPresence.Always => 1,
         SectionPresence.Optional => _random.Next(8) == 0 ? 0 : 1,
@@ -113,7 +124,7 @@ internal sealed class RandomDesigns(int seed, bool usual)
         var groups = Parameters.Table.Groups.Where(g => g.Section == section).Select(g => (Group: g, Kept: OneOf(g))).ToList();
         var left = groups.SelectMany(g => g.Group.Members.Where(m => m != g.Kept)).ToHashSet();
         var needed = groups.Where(g => !g.Group.HasDefault).Select(g => g.Kept).ToHashSet();
-        foreach (var parameter in Parameters.Table.Of(section).Where(p => !left.Contains(p)))
+        foreach (var parameter in Parameters.Table.Of(section).Where(p => !left.Contains(p) && !(_hasRings && WithoutRings.Contains(p))))
         {
             var isNeeded = parameter.Need == ParameterNeed.Required || needed.Contains(parameter);
             if ((isNeeded || _random.NextDouble() < density) && Value(parameter, body, isNeeded) is { } value)
