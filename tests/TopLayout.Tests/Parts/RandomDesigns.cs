@@ -19,6 +19,9 @@ internal sealed class RandomDesigns(int seed, bool usual)
         HoleReinforcement.Section, Cleats.Section, Cutaway.Section, Ledge.Section,
     ];
 
+    // Rings lie in a rosette round a round hole and take the place of its width.
+    private static readonly Parameter[] WithoutRings = [Rosette.Width, Soundhole.Shape, Soundhole.Length];
+
     private static readonly string[] Phrases =
     [
         "25 mm below the soundhole edge, 60 mm to the treble", "at the crossing", "3/4 in above the bridge front, 40 mm to the bass", "at the lower bout, 90 mm to the bass",
@@ -27,9 +30,6 @@ internal sealed class RandomDesigns(int seed, bool usual)
 
     private readonly Random _random = new(seed);
     private readonly string[] _woods = [.. WoodTable.Keys];
-
-    // Rings lie in a rosette round a round hole and take the place of its width.
-    private static readonly Parameter[] WithoutRings = [Rosette.Width, Soundhole.Shape, Soundhole.Length];
     private bool _hasRings;
 
     /// <summary>The next design's text. Usual ranges are those of its kind of body; a key without one is left to its default.</summary>
@@ -65,7 +65,13 @@ internal sealed class RandomDesigns(int seed, bool usual)
         var left = new HashSet<Section>(Parameters.Table.SectionGroups.SelectMany(g => g.Members));
         if (_random.Next(2) == 0)
         {
-            left.Remove(Form());
+            var form = Form();
+            left.Remove(form);
+            if (form == Teardrop.Section)
+            {
+                // Mostly rounded, and a rounded horn runs into a waist.
+                left.Add(Cutaway.Section);
+            }
         }
 
         _hasRings = _random.Next(8) == 0;
