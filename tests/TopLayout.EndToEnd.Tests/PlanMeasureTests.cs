@@ -196,11 +196,11 @@ public partial class PlanMeasureTests(ITestOutputHelper output)
         return xy[0] == "0.0000" ? corner : xy[0][0] == '-' ? $"{xy[0][1..]} {xy[1]}" : $"-{xy[0]} {xy[1]}";
     }
 
-    // Corners of every part that lies on the top, whatever its role on that face; findings, measures and lettering are left out.
+    // Corners of every part that lies on the top, whatever its role on that face; findings, measures, lettering and the legend are left out.
     private static SortedDictionary<string, List<string>> PartCorners(JsonElement plan)
     {
         var parts = new SortedDictionary<string, List<string>>(StringComparer.Ordinal);
-        foreach (var layer in plan.EnumerateObject().Where(l => LayerRole().IsMatch(l.Name)))
+        foreach (var layer in plan.EnumerateObject().Where(l => LayerRole().IsMatch(l.Name) && !l.Name.StartsWith("LEGEND", StringComparison.Ordinal)))
         {
             var corners = Corners(plan, layer.Name).Concat(ArcMiddles(plan, layer.Name))
                 .Concat(layer.Value.GetProperty("circles").EnumerateArray().Select(c => (X: c[0].GetDouble(), Y: c[1].GetDouble() + c[2].GetDouble())))

@@ -24,7 +24,7 @@ internal sealed class Ladder(string part, double x, int outward)
             return;
         }
 
-        var rungs = _rungs.OrderByDescending(r => r.Y).ToList();
+        var rungs = _rungs.OrderByDescending(r => r.Y).ThenByDescending(r => Math.Abs(r.From - x)).ToList();
         if (hasUpright && rungs.Count > 1)
         {
             board.Line(part, Role.Dimension, new Point2(x, rungs[0].Y), new Point2(x, rungs[^1].Y));
@@ -36,7 +36,10 @@ internal sealed class Ladder(string part, double x, int outward)
             var (y, from, text) = rungs[i];
             var bend = x + (outward * TickMm);
             var end = bend + (outward * JogMm);
-            board.Draw(part, Role.Dimension, new Contour(Distinct([new(from, y), new(bend, y), new(end, texts[i])]), isClosed: false));
+
+            // Measures at one height share its tick, the longest.
+            var hasTick = i == 0 || rungs[i - 1].Y - y >= Tolerances.ShortestMm;
+            board.Draw(part, Role.Dimension, new Contour(Distinct([new(hasTick ? from : bend, y), new(bend, y), new(end, texts[i])]), isClosed: false));
             board.Write(
                 part,
                 text,

@@ -48,7 +48,12 @@ internal static class OutlineSheet
         {
             var (middle, end) = (arc.Longest.Placed(mirror).PointAt(0.5), arc.Last.Placed(mirror));
             var tick = end.TangentAt(1).Left * TickMm;
-            board.Line("ends of arcs", Role.Mark, view.Map(end.End - tick), view.Map(end.End + tick));
+            if (side > 0 || Math.Abs(end.End.X) > Tolerances.ShortestMm)
+            {
+                // Both halves end on the centre line: one tick does for them.
+                board.Line("ends of arcs", Role.Mark, view.Map(end.End - tick), view.Map(end.End + tick));
+            }
+
             board.Name(new LabelRequest("radii", Role.Dimension, $"R {StationLadder.Text(layout, arc.Radius)}", SheetBoard.TextMm, view.Map(middle)));
         }
     }
