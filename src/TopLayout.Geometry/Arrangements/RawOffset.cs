@@ -3,9 +3,9 @@ namespace TopLayout.Geometry.Arrangements;
 /// <summary>
 /// The raw offset of closed loops to their right, corners gone round in arcs: every edge moved along its normal, joined at corners. An
 /// arc keeps its bulge, also when its radius passes zero (it then lies inside out), and a join on the inner side of a corner is an arc
-/// about it run backwards: so the curve is the limit of the parallels of a rounded one. A point further from the loops than the offset keeps its winding
-/// number; where the front has passed it changes by one for each near stretch (Chen and McMains 2005). That fails where a whole loop is
-/// passed, front and back cancelling; there faces are judged by their distance (<see cref="Nearness"/>).
+/// about it run backwards: so the curve is the limit of the parallels of a rounded one. A point further from the loops than the offset
+/// keeps its winding number; where the front has passed it changes by one for each near stretch (Chen and McMains 2005). That fails where
+/// a whole loop is passed, front and back cancelling; there faces are judged by their distance (<see cref="Nearness"/>).
 /// </summary>
 internal sealed class RawOffset
 {

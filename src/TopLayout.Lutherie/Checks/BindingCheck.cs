@@ -7,8 +7,8 @@ namespace TopLayout.Lutherie.Checks;
 /// <summary>What the ledges of binding and purfling leave of side and lining to glue the top to, and of the ends of braces let into the linings.</summary>
 public static class BindingCheck
 {
-    /// <summary>Usual wood left inside the ledges, mm. Common practice, no source.</summary>
-    public const double UsualMm = 2;
+    /// <summary>Usual wood left inside the ledges, mm: as inside the ledge of a new top.</summary>
+    public const double UsualMm = LedgeCheck.UsualMm;
 
     /// <summary>One finding for side and lining, one for the brace ends; none without a binding.</summary>
     public static IEnumerable<Finding> Of(Layout layout) =>
