@@ -28,6 +28,7 @@ namespace TopLayout.Geometry.Arrangements;
 internal sealed class Arrangement
 {
     private readonly NodeTable _nodes;
+    private readonly Fragment[] _fragments;
     private readonly Rotation _rotation;
     private readonly int[] _cycleOf;
     private readonly int[] _windings;
@@ -36,8 +37,13 @@ internal sealed class Arrangement
     {
         Strands = strands;
         (_nodes, var parts, Carriers) = Noder.Cut(strands, touchMm);
-        (Fragments, _) = Merging.Coincident(_nodes, parts, strands, touchMm);
-        Curves = Array.ConvertAll(Fragments, f => f.Curve);
+        _fragments = parts.Array!;
+        Curves = new Curve[Merging.Coincident(parts, strands, touchMm).Count];
+        for (var f = 0; f < Curves.Length; f++)
+        {
+            Curves[f] = _fragments[f].Curve;
+        }
+
         _rotation = new Rotation(Fragments, Curves, _nodes.Count);
         (_cycleOf, var cycles) = Cycles();
         (_windings, IsConsistent) = Windings.Of(this, _cycleOf, cycles);
@@ -45,7 +51,7 @@ internal sealed class Arrangement
 
     public IReadOnlyList<Strand> Strands { get; }
 
-    public Fragment[] Fragments { get; }
+    public ReadOnlySpan<Fragment> Fragments => _fragments.AsSpan(0, Curves.Length);
 
     public Curve[] Curves { get; }
 
@@ -79,7 +85,7 @@ internal sealed class Arrangement
 
     public Point2 Node(int node) => _nodes[node];
 
-    public int Tail(int half) => (half & 1) == 0 ? Fragments[half >> 1].From : Fragments[half >> 1].To;
+    public int Tail(int half) => (half & 1) == 0 ? _fragments[half >> 1].From : _fragments[half >> 1].To;
 
     public int Head(int half) => Tail(half ^ 1);
 
@@ -108,7 +114,7 @@ internal sealed class Arrangement
 
     private (int[] CycleOf, int Count) Cycles()
     {
-        var cycleOf = new int[Fragments.Length * 2];
+        var cycleOf = new int[Curves.Length * 2];
         Array.Fill(cycleOf, -1);
         var count = 0;
         for (var first = 0; first < cycleOf.Length; first++)

@@ -3,43 +3,45 @@ namespace TopLayout.Geometry.Arrangements;
 /// <summary>Makes one fragment of all that run between the same two nodes within the touch distance.</summary>
 internal static class Merging
 {
-    /// <summary>The merged fragments, and the half-edges along which strands of weight 0 run, in order.</summary>
-    public static (Fragment[] Fragments, IReadOnlyList<(int Half, int Strand)> Trail) Coincident(
-        NodeTable nodes, Fragment[] parts, IReadOnlyList<Strand> strands, double touchMm)
+    /// <summary>
+    /// Merges the parts in their own array: how many of them stay, at its beginning, and the half-edges along which strands of weight 0
+    /// run, in order.
+    /// </summary>
+    public static (int Count, IReadOnlyList<(int Half, int Strand)> Trail) Coincident(
+        Span<Fragment> parts, IReadOnlyList<Strand> strands, double touchMm)
     {
-        var merged = new List<Fragment>(parts.Length);
         var firsts = new int[System.Numerics.BitOperations.RoundUpToPowerOf2((uint)parts.Length + 1)];
         Array.Fill(firsts, -1);
-        var nexts = new List<int>(parts.Length);
+        var nexts = new int[parts.Length];
         var trail = new List<(int Half, int Strand)>();
-        foreach (var part in parts)
+        var count = 0;
+        foreach (ref readonly var part in parts)
         {
             ref var first = ref firsts[Bucket(part.From, part.To) & (firsts.Length - 1)];
-            var found = first;
-            while (found >= 0 && !IsAlong(merged[found], part, touchMm))
+            var (found, own, isPath) = (first, part.With, part.IsPath);
+            while (found >= 0 && !IsAlong(parts[found], part, touchMm))
             {
                 found = nexts[found];
             }
 
+            var isWith = found < 0 || parts[found].From == part.From;
             if (found < 0)
             {
-                found = merged.Count;
-                merged.Add(part);
-                nexts.Add(first);
-                first = found;
+                (nexts[count], found, first) = (first, count, count);
+                parts[count++] = part;
             }
             else
             {
-                merged[found] = Joined(merged[found], merged[found].From == part.From ? part : Turned(part), strands);
+                Join(ref parts[found], isWith ? part : Turned(part), strands);
             }
 
-            if (part.IsPath)
+            if (isPath)
             {
-                trail.Add(((2 * found) + (merged[found].From == part.From ? 0 : 1), part.With));
+                trail.Add(((2 * found) + (isWith ? 0 : 1), own));
             }
         }
 
-        return WithoutIdle(merged, trail);
+        return WithoutIdle(parts[..count], trail);
     }
 
     // One number for a pair of nodes in either order; pairs that share it cost a comparison, no more.
@@ -64,15 +66,15 @@ internal static class Merging
         NameAgainst = f.NameWith,
     };
 
-    private static Fragment Joined(Fragment a, Fragment b, IReadOnlyList<Strand> strands) => a with
+    private static void Join(ref Fragment a, in Fragment b, IReadOnlyList<Strand> strands)
     {
-        Weight = a.Weight + b.Weight,
-        With = Prior(a.With, b.With, strands, byRank: false),
-        Against = Prior(a.Against, b.Against, strands, byRank: false),
-        NameWith = Prior(a.NameWith, b.NameWith, strands, byRank: true),
-        NameAgainst = Prior(a.NameAgainst, b.NameAgainst, strands, byRank: true),
-        IsPath = a.IsPath || b.IsPath,
-    };
+        a.Weight += b.Weight;
+        a.With = Prior(a.With, b.With, strands, byRank: false);
+        a.Against = Prior(a.Against, b.Against, strands, byRank: false);
+        a.NameWith = Prior(a.NameWith, b.NameWith, strands, byRank: true);
+        a.NameAgainst = Prior(a.NameAgainst, b.NameAgainst, strands, byRank: true);
+        a.IsPath |= b.IsPath;
+    }
 
     // Areas before paths, then by rank or as they come.
     private static int Prior(int a, int b, IReadOnlyList<Strand> strands, bool byRank)
@@ -87,24 +89,32 @@ internal static class Merging
     }
 
     // Fragments whose weights cancel divide nothing.
-    private static (Fragment[] Fragments, IReadOnlyList<(int Half, int Strand)> Trail) WithoutIdle(List<Fragment> merged, List<(int Half, int Strand)> trail)
+    private static (int Count, IReadOnlyList<(int Half, int Strand)> Trail) WithoutIdle(Span<Fragment> merged, List<(int Half, int Strand)> trail)
     {
-        if (merged.TrueForAll(f => f.Weight != 0 || f.IsPath))
+        var first = 0;
+        while (first < merged.Length && !IsIdle(merged[first]))
         {
-            return ([.. merged], trail);
+            first++;
         }
 
-        var numbers = new int[merged.Count];
-        var kept = new List<Fragment>(merged.Count);
-        for (var i = 0; i < merged.Count; i++)
+        if (first == merged.Length)
         {
-            numbers[i] = kept.Count;
-            if (merged[i].Weight != 0 || merged[i].IsPath)
+            return (merged.Length, trail);
+        }
+
+        var numbers = new int[merged.Length];
+        var kept = 0;
+        for (var i = 0; i < merged.Length; i++)
+        {
+            numbers[i] = kept;
+            if (!IsIdle(merged[i]))
             {
-                kept.Add(merged[i]);
+                merged[kept++] = merged[i];
             }
         }
 
-        return ([.. kept], [.. trail.Select(t => ((2 * numbers[t.Half >> 1]) + (t.Half & 1), t.Strand))]);
+        return (kept, [.. trail.Select(t => ((2 * numbers[t.Half >> 1]) + (t.Half & 1), t.Strand))]);
     }
+
+    private static bool IsIdle(in Fragment f) => f.Weight == 0 && !f.IsPath;
 }

@@ -13,6 +13,7 @@ internal sealed class Noder
     private readonly List<(int Curve, double Order, int Node)> _marks = [];
     private readonly Curve[] _carriers;
     private Fragment[] _fragments;
+    private int _count;
     private Curve[] _curves = [];
     private bool _moved;
 
@@ -22,7 +23,6 @@ internal sealed class Noder
         Nodes = new NodeTable(touchMm, strands.Count * 2);
         _carriers = new Curve[strands.Count];
         _fragments = new Fragment[strands.Count];
-        var count = 0;
         for (var i = 0; i < strands.Count; i++)
         {
             var s = strands[i];
@@ -30,7 +30,7 @@ internal sealed class Noder
             _carriers[i] = new Curve(Nodes[from], Nodes[to], s.Segment.Bulge);
             if (from != to)
             {
-                _fragments[count++] = new Fragment
+                _fragments[_count++] = new Fragment
                 {
                     From = from,
                     To = to,
@@ -44,21 +44,19 @@ internal sealed class Noder
                 };
             }
         }
-
-        Array.Resize(ref _fragments, count);
     }
 
     public NodeTable Nodes { get; }
 
     /// <summary>The parts between nodes, strand by strand in the sense of travel; coincident parts are still apart. The carrier of each strand.</summary>
-    public static (NodeTable Nodes, Fragment[] Fragments, Curve[] Carriers) Cut(IReadOnlyList<Strand> strands, double touchMm)
+    public static (NodeTable Nodes, ArraySegment<Fragment> Fragments, Curve[] Carriers) Cut(IReadOnlyList<Strand> strands, double touchMm)
     {
         var noder = new Noder(strands, touchMm);
         for (var pass = 0; pass < MostPasses && noder.CutOnce(); pass++)
         {
         }
 
-        return (noder.Nodes, noder._fragments, noder._carriers);
+        return (noder.Nodes, new ArraySegment<Fragment>(noder._fragments, 0, noder._count), noder._carriers);
     }
 
     // True when a curve was moved by a cut, so that new contacts may have come.
@@ -66,7 +64,12 @@ internal sealed class Noder
     {
         _marks.Clear();
         _moved = false;
-        _curves = Array.ConvertAll(_fragments, f => f.Curve);
+        _curves = new Curve[_count];
+        for (var i = 0; i < _count; i++)
+        {
+            _curves[i] = _fragments[i].Curve;
+        }
+
         var grid = new CurveGrid(_curves, _touch);
         var near = new List<int>();
         for (var i = 0; i < _curves.Length; i++)
@@ -83,7 +86,7 @@ internal sealed class Noder
 
         if (_marks.Count > 0)
         {
-            _fragments = Parts();
+            (_fragments, _count) = Parts();
         }
 
         return _moved;
@@ -173,12 +176,12 @@ internal sealed class Noder
         }
     }
 
-    private Fragment[] Parts()
+    private (Fragment[] Parts, int Count) Parts()
     {
         _marks.Sort((m, n) => m.Curve != n.Curve ? m.Curve.CompareTo(n.Curve) : m.Order.CompareTo(n.Order));
-        var parts = new Fragment[_fragments.Length + _marks.Count];
+        var parts = new Fragment[_count + _marks.Count];
         var (mark, count) = (0, 0);
-        for (var i = 0; i < _fragments.Length; i++)
+        for (var i = 0; i < _count; i++)
         {
             ref readonly var f = ref _fragments[i];
             if (mark == _marks.Count || _marks[mark].Curve != i)
@@ -197,8 +200,7 @@ internal sealed class Noder
             AddPart(parts, ref count, i, from, f.To);
         }
 
-        Array.Resize(ref parts, count);
-        return parts;
+        return (parts, count);
     }
 
     private void AddPart(Fragment[] parts, ref int count, int curve, int from, int to)

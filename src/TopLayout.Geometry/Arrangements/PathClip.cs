@@ -33,13 +33,12 @@ internal static class PathClip
         return Contours(runs, path.IsClosed, trail.Count);
     }
 
-    private static (Fragment[] Fragments, IReadOnlyList<(int Half, int Strand)> Trail, Curve[] Carriers, List<Strand> Strands) Cut(Region area, Contour path)
+    private static (ArraySegment<Fragment> Fragments, IReadOnlyList<(int Half, int Strand)> Trail, Curve[] Carriers, List<Strand> Strands) Cut(Region area, Contour path)
     {
         var strands = Near(area, path);
         strands.AddRange(Strands.Of(path));
-        var (nodes, parts, carriers) = Noder.Cut(strands, Tolerances.TouchMm);
-        var (fragments, trail) = Merging.Coincident(nodes, parts, strands, Tolerances.TouchMm);
-        return (fragments, trail, carriers, strands);
+        var (_, parts, carriers) = Noder.Cut(strands, Tolerances.TouchMm);
+        return (parts, Merging.Coincident(parts, strands, Tolerances.TouchMm).Trail, carriers, strands);
     }
 
     private static List<Strand> Near(Region area, Contour path)

@@ -10,7 +10,7 @@ internal sealed class Rotation
     private readonly int[] _places;
     private readonly int[] _tails;
 
-    public Rotation(Fragment[] fragments, Curve[] curves, int nodes)
+    public Rotation(ReadOnlySpan<Fragment> fragments, Curve[] curves, int nodes)
     {
         _starts = new int[nodes + 1];
         _halves = new int[fragments.Length * 2];

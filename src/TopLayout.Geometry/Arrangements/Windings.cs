@@ -45,7 +45,7 @@ internal sealed class Windings
             root[node] = node;
         }
 
-        foreach (ref readonly var f in _arrangement.Fragments.AsSpan())
+        foreach (ref readonly var f in _arrangement.Fragments)
         {
             root[Root(root, f.From)] = Root(root, f.To);
         }
@@ -133,7 +133,7 @@ internal sealed class Windings
     private bool IsPlanar(int cycles)
     {
         var used = new bool[_arrangement.NodeCount];
-        foreach (ref readonly var f in _arrangement.Fragments.AsSpan())
+        foreach (ref readonly var f in _arrangement.Fragments)
         {
             used[f.From] = used[f.To] = true;
         }

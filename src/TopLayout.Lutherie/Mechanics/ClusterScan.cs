@@ -2,8 +2,8 @@ namespace TopLayout.Lutherie.Mechanics;
 
 /// <summary>
 /// The runs of a cluster of pieces between two events. Their make-up changes only where a gap reaches the merging length or a supported
-/// stretch passes the end of a free one. Between two such lines lengths are smooth; straight pieces give straight slopes, arcs may rise
-/// to a top within, which is searched. Stations stand no further apart than w, so that the runs of a slanted edge overlap from one to
+/// stretch passes the end of a free one; those lines are looked for where the make-up at two stations or midway differs. Between two
+/// such lines lengths are smooth; straight pieces give straight slopes, arcs may rise to a top within, which is searched. Stations stand no further apart than w, so that the runs of a slanted edge overlap from one to
 /// the next.
 /// </summary>
 internal sealed class ClusterScan(Calibration calibration)
@@ -16,8 +16,8 @@ internal sealed class ClusterScan(Calibration calibration)
 
     private static readonly double Golden = (Math.Sqrt(5) - 1) / 2;
 
-    /// <summary>Where a rise between two stations is looked for, as shares of their distance.</summary>
-    private static readonly double[] Probes = [1 / 16.0, 0.5, 15 / 16.0];
+    /// <summary>How near the ends a rise between two lines is looked for, besides in the middle, as a share of their distance.</summary>
+    private const double NearEnd = 1 / 16.0;
 
     private static readonly Crossing[] Merging = [Crossing.GapFull];
 
@@ -28,13 +28,19 @@ internal sealed class ClusterScan(Calibration calibration)
     private readonly List<BandEdge> _edges = [];
     private readonly List<double> _marks = [];
     private readonly List<Stretch> _found = [];
+    private readonly List<Stretch> _middle = [];
+    private readonly List<Stretch> _probe = [];
     private readonly List<Stretch> _probed = [];
+    private bool _isAlone;
+    private bool _hasArc;
 
     /// <summary>The settings.</summary>
     public Calibration Calibration => calibration;
 
     /// <summary>What makes runs of stretches; free between two calls.</summary>
     public Runs Runs => _runs;
+
+    private readonly record struct Line(double X, double Longest, int MakeUp);
 
     private enum Crossing
     {
@@ -57,56 +63,80 @@ internal sealed class ClusterScan(Calibration calibration)
         }
 
         // The stretch of one piece alone only grows or only shrinks between two events: its bend has one sign.
-        var isAlone = _edges.Count == 1;
-        var hasArc = !isAlone && _edges.Exists(e => e.Edge.IsArc);
-        if (isAlone && Math.Max(Longest(from), Longest(to)) <= patches.Floor)
+        _isAlone = _edges.Count == 1;
+        _hasArc = !_isAlone && _edges.Exists(e => e.Edge.IsArc);
+        if (_isAlone && Math.Max(At(from, _found).Longest, At(to, _found).Longest) <= patches.Floor)
         {
             return;
         }
 
-        FindMarks(from, to);
         patches.BeginCluster();
-        var last = Longest(from);
+        var last = At(from, _found);
         patches.Add(from, _found);
-        for (var i = 1; i < _marks.Count; i++)
+        var steps = (int)Math.Ceiling((to - from) / _w);
+        for (var i = 1; i <= steps; i++)
         {
-            var (a, b) = (_marks[i - 1], _marks[i]);
-            if (b - a <= SameMm)
-            {
-                continue;
-            }
-
-            if (!isAlone)
-            {
-                var middle = hasArc ? Top(a, last, b, Longest(b)) : (a + b) / 2;
-                Longest(middle);
-                patches.Add(middle, _found);
-            }
-
-            last = Longest(b);
-            patches.Add(b, _found);
+            last = Step(last, i == steps ? to : from + ((to - from) * i / steps), patches);
         }
 
         patches.EndCluster();
     }
 
+    // From one station to the next; where the make-up changes between them, by way of the lines where it does.
+    private Line Step(Line last, double x, RunPatches patches)
+    {
+        if (_isAlone)
+        {
+            var next = At(x, _found);
+            patches.Add(x, _found);
+            return next;
+        }
+
+        var (middle, end) = (At((last.X + x) / 2, _middle), At(x, _found));
+        if (last.MakeUp == middle.MakeUp && middle.MakeUp == end.MakeUp)
+        {
+            return Across(last, middle, end, patches);
+        }
+
+        FindMarks(last.X, x);
+        foreach (var mark in _marks)
+        {
+            if (mark - last.X > SameMm)
+            {
+                last = Across(last, At((last.X + mark) / 2, _middle), At(mark, _found), patches);
+            }
+        }
+
+        return last;
+    }
+
+    // Between two lines of one make-up lengths are smooth. The middle's runs and the end's stand in their lists.
+    private Line Across(Line last, Line middle, Line end, RunPatches patches)
+    {
+        if (_hasArc && Top(last, middle, end) is { } top)
+        {
+            At(top, _middle);
+            patches.Add(top, _middle);
+        }
+        else
+        {
+            patches.Add(middle.X, _middle);
+        }
+
+        patches.Add(end.X, _found);
+        return end;
+    }
+
     private void FindMarks(double from, double to)
     {
         _marks.Clear();
-        var steps = (int)Math.Ceiling((to - from) / _w);
-        for (var i = 1; i < steps; i++)
-        {
-            _marks.Add(from + ((to - from) * i / steps));
-        }
-
         AddCrossings(from, to);
         _marks.Sort();
-        _marks.Insert(0, from);
         _marks.Add(to);
     }
 
-    // The longest run at an x; all of them stand in the list after.
-    private double Longest(double x)
+    // The line at an x; all its runs stand in the list after.
+    private Line At(double x, List<Stretch> found)
     {
         _runs.Clear();
         foreach (var edge in _edges)
@@ -115,49 +145,50 @@ internal sealed class ClusterScan(Calibration calibration)
             _runs.Add(edge.IsSupported, s.Low, s.High);
         }
 
-        _runs.Into(_found);
+        _runs.Into(found);
         var longest = 0.0;
-        foreach (var run in _found)
+        foreach (var run in found)
         {
             longest = Math.Max(longest, run.Length);
         }
 
-        return longest;
+        return new Line(x, longest, _runs.MakeUp);
     }
 
-    // The middle of two stations, or the top of the longest run between them when a probe near either end or in the middle rises over both.
-    private double Top(double a, double atA, double b, double atB)
+    // The top of the longest run between two lines when the middle or a probe near either end rises over both; null when none does.
+    private double? Top(Line a, Line middle, Line b)
     {
-        var (best, height) = (1, double.NegativeInfinity);
-        for (var i = 0; i < Probes.Length; i++)
+        var (width, highest) = (b.X - a.X, Math.Max(a.Longest, b.Longest) + Runs.SlackMm);
+        var (near, far) = (a.X + (width * NearEnd), b.X - (width * NearEnd));
+        var (atNear, atFar) = (At(near, _probe).Longest, At(far, _probe).Longest);
+        if (Math.Max(middle.Longest, Math.Max(atNear, atFar)) <= highest)
         {
-            var found = Longest(a + ((b - a) * Probes[i]));
-            (best, height) = found > height ? (i, found) : (best, height);
+            return null;
         }
 
-        return height <= Math.Max(atA, atB) + Runs.SlackMm
-            ? a + ((b - a) * Probes[1])
-            : Search(best == 0 ? a : a + ((b - a) * Probes[best - 1]), best == 2 ? b : a + ((b - a) * Probes[best + 1]));
+        return middle.Longest >= atNear && middle.Longest >= atFar ? Search(near, far)
+            : atNear > atFar ? Search(a.X, middle.X)
+            : Search(middle.X, b.X);
     }
 
     // Golden section on the longest run (Kiefer 1953).
     private double Search(double from, double to)
     {
         var (c, d) = (to - (Golden * (to - from)), from + (Golden * (to - from)));
-        var (atC, atD) = (Longest(c), Longest(d));
+        var (atC, atD) = (At(c, _probe).Longest, At(d, _probe).Longest);
         while (to - from > TopMm)
         {
             if (atC > atD)
             {
                 (to, d, atD) = (d, c, atC);
                 c = to - (Golden * (to - from));
-                atC = Longest(c);
+                atC = At(c, _probe).Longest;
             }
             else
             {
                 (from, c, atC) = (c, d, atD);
                 d = from + (Golden * (to - from));
-                atD = Longest(d);
+                atD = At(d, _probe).Longest;
             }
         }
 

@@ -23,6 +23,12 @@ internal sealed class Runs(double mergeGapMm)
     private readonly List<Stretch> _blocks = [];
     private readonly List<Stretch> _parts = [];
 
+    /// <summary>
+    /// A number for how the runs found last are made up: of how many free parts each, and which parts a support cuts. Where it differs
+    /// from one line to another, runs have joined or parted between them, or a support has passed the end of an edge.
+    /// </summary>
+    public int MakeUp { get; private set; }
+
     /// <summary>Begins a new line.</summary>
     public void Clear()
     {
@@ -43,6 +49,7 @@ internal sealed class Runs(double mergeGapMm)
     public void Into(List<Stretch> runs)
     {
         runs.Clear();
+        MakeUp = 0;
         Sort(_free);
         if (_blocks.Count == 0)
         {
@@ -56,6 +63,7 @@ internal sealed class Runs(double mergeGapMm)
         _blocks.AddRange(runs);
         runs.Clear();
         _parts.Clear();
+        MakeUp = 0;
         foreach (var free in _free)
         {
             AddWithoutBlocks(free);
@@ -81,17 +89,19 @@ internal sealed class Runs(double mergeGapMm)
     }
 
     // Stretches joined over gaps up to a length that hold no block.
-    private static void Join(List<Stretch> stretches, double gapMm, List<Stretch> joined, List<Stretch> blocks)
+    private void Join(List<Stretch> stretches, double gapMm, List<Stretch> joined, List<Stretch> blocks)
     {
         foreach (var next in stretches)
         {
             if (joined.Count > 0 && next.Low - joined[^1].High <= gapMm && !IsBlocked(joined[^1].High, next.Low, blocks))
             {
                 joined[^1] = joined[^1] with { High = Math.Max(joined[^1].High, next.High) };
+                Mix(1);
             }
             else
             {
                 joined.Add(next);
+                Mix(2);
             }
         }
     }
@@ -119,15 +129,20 @@ internal sealed class Runs(double mergeGapMm)
                 if (b.Low > low)
                 {
                     _parts.Add(new Stretch(low, b.Low));
+                    Mix(3);
                 }
 
                 low = Math.Max(low, b.High);
+                Mix(4);
             }
         }
 
         if (low < stretch.High || low == stretch.Low)
         {
             _parts.Add(new Stretch(low, stretch.High));
+            Mix(5);
         }
     }
+
+    private void Mix(int what) => MakeUp = unchecked((MakeUp * 31) + what);
 }
