@@ -8,51 +8,71 @@ internal readonly record struct RunAt(double X, Stretch Run);
 /// <summary>
 /// A band of half-width w swept across pieces that share one frame. Which pieces it holds changes only at events: where the band's edge
 /// meets the end of a piece. Between two events the pieces fall into clusters that no gap in reach could join; only a cluster whose
-/// stretches over the whole interval are longer than the floor is looked at closely (<see cref="ClusterScan"/>).
+/// stretches over the whole interval are longer than the floor is looked at closely (<see cref="ClusterScan"/>). One instance serves many
+/// scans, one after the other, and keeps its lists.
 /// </summary>
 internal sealed class BandScan
 {
     /// <summary>Events nearer than this are one, mm.</summary>
     private const double SameMm = 1e-9;
 
-    private readonly BandEdge[] _edges;
-    private readonly ClusterScan _cluster;
-    private readonly double _w;
-    private readonly List<Stretch> _found = [];
-    private readonly double _longest;
+    private static readonly Comparison<BandEdge> ByMinX = (a, b) => a.Edge.MinX.CompareTo(b.Edge.MinX);
 
-    /// <param name="pieces">The pieces.</param>
-    /// <param name="cluster">What looks closely; one serves many scans, one after the other.</param>
-    public BandScan(IEnumerable<EdgePiece> pieces, ClusterScan cluster)
+    private readonly List<BandEdge> _edges = [];
+    private readonly List<BandEdge> _active = [];
+    private readonly List<BandEdge> _inBand = [];
+    private readonly List<double> _events = [];
+    private readonly List<Stretch> _found = [];
+    private readonly ClusterScan _cluster;
+    private readonly RunPatches _patches = new();
+    private readonly double _w;
+    private double _longest;
+
+    public BandScan(Calibration calibration) => (_cluster, _w) = (new(calibration), calibration.BandHalfWidthMm);
+
+    /// <summary>The settings.</summary>
+    public Calibration Calibration => _cluster.Calibration;
+
+    /// <summary>Begins with other pieces.</summary>
+    public void Take(IEnumerable<EdgePiece> pieces)
     {
-        _edges = [.. pieces.Where(p => p.Side != EdgeSide.Neither).Select(p => new BandEdge(p))];
-        Array.Sort(_edges, (a, b) => a.Edge.MinX.CompareTo(b.Edge.MinX));
-        foreach (var edge in _edges)
+        _longest = 0;
+        _edges.Clear();
+        foreach (var piece in pieces)
         {
-            _longest = Math.Max(_longest, edge.Edge.MaxX - edge.Edge.MinX);
+            if (piece.Side != EdgeSide.Neither)
+            {
+                var edge = new BandEdge(piece);
+                _edges.Add(edge);
+                _longest = Math.Max(_longest, edge.Edge.MaxX - edge.Edge.MinX);
+            }
         }
 
-        (_cluster, _w) = (cluster, cluster.Calibration.BandHalfWidthMm);
+        _edges.Sort(ByMinX);
     }
 
-    /// <summary>The pieces that reach into the band of a grain line, with the stretch of each there.</summary>
-    public IEnumerable<(BandEdge Edge, Stretch Stretch)> InBand(double x)
+    /// <summary>The pieces that reach into the band of a grain line, in a list that the next call fills anew.</summary>
+    public List<BandEdge> InBand(double x)
     {
-        for (var i = FirstFrom(x - _w - SameMm - _longest); i < _edges.Length && _edges[i].Edge.MinX <= x + _w + SameMm; i++)
+        _inBand.Clear();
+        for (var i = FirstFrom(x - _w - SameMm - _longest); i < _edges.Count && _edges[i].Edge.MinX <= x + _w + SameMm; i++)
         {
             if (_edges[i].Edge.MaxX >= x - _w - SameMm)
             {
-                yield return (_edges[i], _edges[i].StretchAt(x, _w));
+                _inBand.Add(_edges[i]);
             }
         }
+
+        return _inBand;
     }
 
     /// <summary>The run on the grain line at an x that overlaps another and has a length at least; null when there is none.</summary>
     public Stretch? Find(double x, Stretch near, double leastMm)
     {
         _cluster.Runs.Clear();
-        foreach (var (edge, stretch) in InBand(x))
+        foreach (var edge in InBand(x))
         {
+            var stretch = edge.StretchAt(x, _w);
             _cluster.Runs.Add(edge.IsSupported, stretch.Low, stretch.High);
         }
 
@@ -70,29 +90,31 @@ internal sealed class BandScan
 
     /// <summary>
     /// The runs longer than a floor at every station, in patches: runs on neighbouring stations that overlap along the grain belong to one.
+    /// They stand until the next call.
     /// </summary>
     /// <param name="floorMm">Shorter runs are left out, mm.</param>
     /// <param name="onlyLongest">True to leave out also what is shorter than the longest found so far.</param>
     public RunPatches Patches(double floorMm, bool onlyLongest)
     {
-        var patches = new RunPatches(floorMm, onlyLongest);
+        _patches.Begin(floorMm, onlyLongest);
         foreach (var (from, to, active) in Intervals())
         {
-            patches.BeginInterval();
+            _patches.BeginInterval();
             var start = 0;
             while (start < active.Count)
             {
                 var (end, low, high) = Cluster(active, start);
-                if (high - low > patches.Floor)
+                if (high - low > _patches.Floor)
                 {
-                    _cluster.Scan(active, start, end, (low, high), from, to, patches);
+                    _cluster.Scan(active, start, end, (low, high), from, to, _patches);
                 }
 
                 start = end;
             }
         }
 
-        return patches;
+        _patches.End();
+        return _patches;
     }
 
     /// <summary>Λ and the total on grain lines no further apart than w, both sides of every jump among them.</summary>
@@ -127,28 +149,28 @@ internal sealed class BandScan
     // The intervals between events, each with the pieces in the band throughout it, in order along the grain; the list is used again.
     private IEnumerable<(double From, double To, List<BandEdge> Active)> Intervals()
     {
-        var events = Events();
-        var active = new List<BandEdge>();
+        FindEvents();
+        _active.Clear();
         var next = 0;
-        for (var i = 0; i + 1 < events.Count; i++)
+        for (var i = 0; i + 1 < _events.Count; i++)
         {
-            var (from, to) = (events[i], events[i + 1]);
-            RemovePassed(active, to - SameMm - _w);
-            for (; next < _edges.Length && _edges[next].Edge.MinX - _w <= from + SameMm; next++)
+            var (from, to) = (_events[i], _events[i + 1]);
+            RemovePassed(_active, to - SameMm - _w);
+            for (; next < _edges.Count && _edges[next].Edge.MinX - _w <= from + SameMm; next++)
             {
                 if (_edges[next].Edge.MaxX + _w >= to - SameMm)
                 {
-                    active.Add(_edges[next]);
+                    _active.Add(_edges[next]);
                 }
             }
 
-            foreach (var edge in active)
+            foreach (var edge in _active)
             {
                 edge.Reach = edge.StretchOver(from - _w, to + _w);
             }
 
-            Sort(active);
-            yield return (from, to, active);
+            Sort(_active);
+            yield return (from, to, _active);
         }
     }
 
@@ -169,7 +191,7 @@ internal sealed class BandScan
     // The first piece that begins no further left than an x.
     private int FirstFrom(double x)
     {
-        var (low, high) = (0, _edges.Length);
+        var (low, high) = (0, _edges.Count);
         while (low < high)
         {
             var middle = (low + high) / 2;
@@ -179,26 +201,26 @@ internal sealed class BandScan
         return low;
     }
 
-    private List<double> Events()
+    private void FindEvents()
     {
-        var all = new double[4 * _edges.Length];
-        for (var i = 0; i < _edges.Length; i++)
+        _events.Clear();
+        foreach (var band in _edges)
         {
-            var edge = _edges[i].Edge;
-            (all[4 * i], all[(4 * i) + 1], all[(4 * i) + 2], all[(4 * i) + 3]) = (edge.MinX - _w, edge.MinX + _w, edge.MaxX - _w, edge.MaxX + _w);
+            ref readonly var edge = ref band.Edge;
+            _events.AddRange([edge.MinX - _w, edge.MinX + _w, edge.MaxX - _w, edge.MaxX + _w]);
         }
 
-        Array.Sort(all);
-        var events = new List<double>(all.Length);
-        foreach (var x in all)
+        _events.Sort();
+        var count = 0;
+        for (var i = 0; i < _events.Count; i++)
         {
-            if (events.Count == 0 || x - events[^1] > SameMm)
+            if (count == 0 || _events[i] - _events[count - 1] > SameMm)
             {
-                events.Add(x);
+                _events[count++] = _events[i];
             }
         }
 
-        return events;
+        _events.RemoveRange(count, _events.Count - count);
     }
 
     private static void Sort(List<BandEdge> active)

@@ -12,8 +12,10 @@ public static class GrainRuns
 {
     private const double EqualMm = RunPatches.EqualMm;
 
+    private static readonly Comparison<RunAt> ByX = (a, b) => a.X.CompareTo(b.X);
+
     /// <summary>The longest run over all the pieces together; null when none of them has an unsupported length along the grain.</summary>
-    public static GrainRun? Longest(IEnumerable<EdgePiece> pieces, Calibration calibration) => Longest(pieces, new ClusterScan(calibration));
+    public static GrainRun? Longest(IEnumerable<EdgePiece> pieces, Calibration calibration) => Longest(pieces, new BandScan(calibration));
 
     /// <summary>
     /// The longest run of each side of each member by itself, in the order of the pieces: the number by which a member is judged.
@@ -21,11 +23,11 @@ public static class GrainRuns
     /// </summary>
     public static ImmutableArray<GrainRun> PerSide(IEnumerable<EdgePiece> pieces, Calibration calibration)
     {
-        var cluster = new ClusterScan(calibration);
+        var scan = new BandScan(calibration);
         return [.. pieces
             .Where(p => p.Side != EdgeSide.Neither)
             .GroupBy(p => (p.Member, p.Side))
-            .Select(side => Longest(side, cluster))
+            .Select(side => Longest(side, scan))
             .OfType<GrainRun>()];
     }
 
@@ -35,12 +37,12 @@ public static class GrainRuns
     /// </summary>
     public static ImmutableArray<GrainRun> Distinct(IEnumerable<EdgePiece> pieces, Calibration calibration, double floorMm)
     {
-        var cluster = new ClusterScan(calibration);
-        return [.. Sorted(Frames(pieces).SelectMany(frame => InFrame(frame, cluster, floorMm, onlyLongest: false)))];
+        var scan = new BandScan(calibration);
+        return [.. Sorted(Frames(pieces).SelectMany(frame => InFrame(frame, scan, floorMm, onlyLongest: false)))];
     }
 
-    private static GrainRun? Longest(IEnumerable<EdgePiece> pieces, ClusterScan cluster) =>
-        Sorted(Frames(pieces).SelectMany(frame => InFrame(frame, cluster, 0, onlyLongest: true))).FirstOrDefault();
+    private static GrainRun? Longest(IEnumerable<EdgePiece> pieces, BandScan scan) =>
+        Sorted(Frames(pieces).SelectMany(frame => InFrame(frame, scan, 0, onlyLongest: true))).FirstOrDefault();
 
     private static IEnumerable<GrainRun> Sorted(IEnumerable<GrainRun> runs) => runs
         .OrderByDescending(r => Math.Round(r.LengthMm / EqualMm))
@@ -49,28 +51,33 @@ public static class GrainRuns
 
     /// <summary>Λ and the total over the grain lines, in order of x within each half; zero where no edge lies.</summary>
     public static ImmutableArray<ProfileSample> Profile(IEnumerable<EdgePiece> pieces, Calibration calibration) =>
-        [.. Frames(pieces).SelectMany(frame => new BandScan(frame, new ClusterScan(calibration)).Profile().Select(s =>
-            new ProfileSample(HalfOf(frame), s.X, s.Longest, s.Total)))];
+        [.. Frames(pieces).SelectMany(frame =>
+        {
+            var scan = new BandScan(calibration);
+            scan.Take(frame);
+            return scan.Profile().Select(s => new ProfileSample(HalfOf(frame), s.X, s.Longest, s.Total));
+        })];
 
     private static IEnumerable<IGrouping<Angle, EdgePiece>> Frames(IEnumerable<EdgePiece> pieces) => pieces.GroupBy(p => p.Grain);
 
     private static TopHalf HalfOf(IEnumerable<EdgePiece> pieces) =>
         pieces.Select(p => p.Half).Distinct().ToList() is [var only] ? only : TopHalf.Whole;
 
-    private static List<GrainRun> InFrame(IGrouping<Angle, EdgePiece> frame, ClusterScan cluster, double floorMm, bool onlyLongest)
+    private static List<GrainRun> InFrame(IGrouping<Angle, EdgePiece> frame, BandScan scan, double floorMm, bool onlyLongest)
     {
-        var scan = new BandScan(frame, cluster);
-        var runs = new List<GrainRun>();
-        foreach (var patch in scan.Patches(Math.Max(floorMm, EqualMm), onlyLongest).All())
+        scan.Take(frame);
+        var patches = scan.Patches(Math.Max(floorMm, EqualMm), onlyLongest);
+        var runs = new List<GrainRun>(patches.Count);
+        for (var i = 0; i < patches.Count; i++)
         {
-            runs.Add(ToRun(patch, frame.Key, scan, cluster.Calibration));
+            runs.Add(ToRun(patches[i], frame.Key, scan));
         }
 
         return runs;
     }
 
     // The longest run of a patch; where several grain lines in a row are equally bad, the middle one.
-    private static GrainRun ToRun(List<RunAt> patch, Angle grain, BandScan scan, Calibration calibration)
+    private static GrainRun ToRun(ReadOnlySpan<RunAt> patch, Angle grain, BandScan scan)
     {
         var worst = 0.0;
         foreach (var at in patch)
@@ -78,28 +85,38 @@ public static class GrainRuns
             worst = Math.Max(worst, at.Run.Length);
         }
 
+        var equal = new List<RunAt>();
+        foreach (var at in patch)
+        {
+            if (at.Run.Length >= worst - EqualMm)
+            {
+                equal.Add(at);
+            }
+        }
+
         Stretch? Worst(double x, Stretch near) => scan.Find(x, near, worst - EqualMm);
-        var equal = patch.FindAll(e => e.Run.Length >= worst - EqualMm);
-        equal.Sort((a, b) => a.X.CompareTo(b.X));
+        equal.Sort(ByX);
         var last = 0;
         while (last + 1 < equal.Count && Worst((equal[last].X + equal[last + 1].X) / 2, equal[last].Run) is not null)
         {
             last++;
         }
 
-        var middle = (equal[0].X + equal[last].X) / 2;
-        return Worst(middle, equal[0].Run) is { } run
-            ? WithContributions(middle, run, grain, scan, calibration)
-            : WithContributions(equal[0].X, equal[0].Run, grain, scan, calibration);
+        var (x, run) = equal[0];
+        var middle = (x + equal[last].X) / 2;
+        return Worst(middle, run) is { } found
+            ? WithContributions(middle, found, grain, scan)
+            : WithContributions(x, run, grain, scan);
     }
 
-    private static GrainRun WithContributions(double x, Stretch run, Angle grain, BandScan scan, Calibration calibration)
+    private static GrainRun WithContributions(double x, Stretch run, Angle grain, BandScan scan)
     {
-        var w = calibration.BandHalfWidthMm;
+        var w = scan.Calibration.BandHalfWidthMm;
         var shares = new List<Share>();
         var half = (TopHalf?)null;
-        foreach (var (edge, stretch) in scan.InBand(x))
+        foreach (var edge in scan.InBand(x))
         {
+            var stretch = edge.StretchAt(x, w);
             var (low, high) = (Math.Max(stretch.Low, run.Low), Math.Min(stretch.High, run.High));
             if (edge.IsSupported || high <= low)
             {

@@ -1,10 +1,12 @@
+using System.Runtime.InteropServices;
+
 namespace TopLayout.Lutherie.Mechanics;
 
 /// <summary>
 /// Runs at stations, collected from one grain line to the next. Those that overlap along the grain from one station to the next belong
-/// to one patch.
+/// to one patch. One instance serves many scans, one after the other, and keeps its lists.
 /// </summary>
-internal sealed class RunPatches(double floorMm, bool onlyLongest)
+internal sealed class RunPatches
 {
     /// <summary>Runs that differ by less are equally long, mm.</summary>
     public const double EqualMm = 1e-6;
@@ -15,9 +17,29 @@ internal sealed class RunPatches(double floorMm, bool onlyLongest)
     private readonly List<int> _border = [];
     private readonly List<int> _last = [];
     private readonly List<int> _own = [];
+    private readonly List<RunAt> _byPatch = [];
+    private readonly List<int> _starts = [];
+    private readonly List<int> _patchOf = [];
+    private bool _onlyLongest;
 
     /// <summary>Runs up to this length are of no interest, mm.</summary>
-    public double Floor { get; private set; } = floorMm;
+    public double Floor { get; private set; }
+
+    /// <summary>How many patches there are; after <see cref="End"/>.</summary>
+    public int Count => _starts.Count - 1;
+
+    /// <summary>The runs of a patch in order of x; after <see cref="End"/>.</summary>
+    public ReadOnlySpan<RunAt> this[int patch] =>
+        CollectionsMarshal.AsSpan(_byPatch)[_starts[patch].._starts[patch + 1]];
+
+    /// <summary>Begins a scan.</summary>
+    /// <param name="floorMm">Runs up to this length are of no interest, mm.</param>
+    /// <param name="onlyLongest">True when only those as long as the longest are.</param>
+    public void Begin(double floorMm, bool onlyLongest)
+    {
+        (Floor, _onlyLongest) = (floorMm, onlyLongest);
+        Clear();
+    }
 
     /// <summary>Begins an interval: what stood on the last line of the one before stands on the first line of this.</summary>
     public void BeginInterval()
@@ -42,7 +64,7 @@ internal sealed class RunPatches(double floorMm, bool onlyLongest)
         {
             if (run.Length > Floor)
             {
-                if (onlyLongest)
+                if (_onlyLongest)
                 {
                     Raise(run.Length);
                 }
@@ -58,24 +80,38 @@ internal sealed class RunPatches(double floorMm, bool onlyLongest)
     /// <summary>Ends the cluster: its last line is the border to the next interval.</summary>
     public void EndCluster() => _border.AddRange(_last);
 
-    /// <summary>The patches, each in order of x.</summary>
-    public IReadOnlyList<List<RunAt>> All()
+    /// <summary>Ends the scan: sorts what was found by patches.</summary>
+    public void End()
     {
-        var patches = new List<List<RunAt>>();
-        var patchOf = new int[_found.Count];
+        _starts.Clear();
+        _patchOf.Clear();
+        _patchOf.AddRange(Enumerable.Repeat(-1, _found.Count));
         for (var i = 0; i < _found.Count; i++)
         {
-            ref var patch = ref patchOf[Lead(i)];
-            if (patch == 0)
+            var lead = Lead(i);
+            if (_patchOf[lead] < 0)
             {
-                patches.Add([]);
-                patch = patches.Count;
+                _patchOf[lead] = _starts.Count;
+                _starts.Add(0);
             }
 
-            patches[patch - 1].Add(_found[i]);
+            _starts[_patchOf[lead]]++;
         }
 
-        return patches;
+        // From counts to the places behind each patch, from which it is filled backwards.
+        var end = 0;
+        for (var patch = 0; patch < _starts.Count; patch++)
+        {
+            _starts[patch] = end += _starts[patch];
+        }
+
+        _starts.Add(end);
+        _byPatch.Clear();
+        _byPatch.AddRange(_found);
+        for (var i = _found.Count - 1; i >= 0; i--)
+        {
+            _byPatch[--CollectionsMarshal.AsSpan(_starts)[_patchOf[Lead(i)]]] = _found[i];
+        }
     }
 
     // Of the longest only those as long as it are of interest; the shorter ones that led up to it are not.
@@ -83,15 +119,20 @@ internal sealed class RunPatches(double floorMm, bool onlyLongest)
     {
         if (length > Floor + (2 * EqualMm))
         {
-            foreach (var list in (ReadOnlySpan<List<int>>)[_leaders, _before, _border, _last, _own])
-            {
-                list.Clear();
-            }
-
-            _found.Clear();
+            Clear();
         }
 
         Floor = Math.Max(Floor, length - EqualMm);
+    }
+
+    private void Clear()
+    {
+        _found.Clear();
+        _leaders.Clear();
+        _before.Clear();
+        _border.Clear();
+        _last.Clear();
+        _own.Clear();
     }
 
     private void Add(RunAt found)

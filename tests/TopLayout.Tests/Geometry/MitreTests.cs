@@ -175,6 +175,22 @@ public class MitreTests
         }
     });
 
+    // A crescent hole between two arcs over one chord of 2 mm: the inner one turns by 60 degrees about (0, √3) with a radius of 2 mm. Moved
+    // 4 mm, it sweeps on through its centre, in a sector that nothing else sweeps: the tips turn by nearly half a turn and are cut there.
+    [Fact]
+    public void Arc_TighterThanTheOffset_SweepsOnThroughItsCenter()
+    {
+        var (left, right, inner, outer) = (new Point2(-1, 0), new Point2(1, 0), Math.Tan(Math.PI / 12), 0.3);
+        var hole = new Contour([new Vertex(left, inner), new Vertex(right, -outer)], isClosed: true);
+        var area = Region.Between(Contour.Rectangle(new Box2(new Point2(-40, -40), new Point2(40, 40))), hole);
+
+        var offset = area.Offset(-4, Corner.Mitre(1));
+
+        Assert.False(offset.Contains(new Point2(0, Math.Sqrt(3) + 1.5)), "1.5 mm beyond the centre, between the last normals");
+        Assert.True(offset.Contains(new Point2(0, Math.Sqrt(3) + 2.1)), "beyond the parallel");
+        Assert.True(offset.Contains(new Point2(1.9, Math.Sqrt(3) + 0.5)), "beside the last normal, within 4 mm");
+    }
+
     // Whether a normal of the edge, of the offset's length and on its side, passes a point; and how far the point is from where that changes.
     private static (bool IsSwept, double Margin) Sweep(Segment edge, Point2 p, double mm)
     {
