@@ -14,6 +14,7 @@ internal sealed class GrainScene
     private readonly MemberShapes _shapes;
     private readonly Dictionary<string, MemberShape> _shapeOf;
     private readonly SupportBays _bays;
+    private readonly BandScan _scan;
 
     /// <param name="layout">The layout.</param>
     /// <param name="calibration">The settings.</param>
@@ -31,7 +32,8 @@ internal sealed class GrainScene
         _bays = new SupportBays(_shapes, _grain, layout.InsideOfSides, calibration);
         _members = layout.Members.ToDictionary(m => m.Name, StringComparer.Ordinal);
         Pieces = GluedEdges.Of(_shapes, _grain, layout.InsideOfSides, calibration);
-        Sides = GrainRuns.PerSide(Pieces, calibration);
+        _scan = new BandScan(calibration);
+        Sides = GrainRuns.PerSide(Pieces, _scan);
         Loads = layout.Members.ToDictionary(m => m.Name, m => Load(m, Season.MoistureLossPercent), StringComparer.Ordinal);
     }
 
@@ -59,7 +61,7 @@ internal sealed class GrainScene
 
     /// <summary>The distinct runs over the edges of all members of a face together that are longer than a floor, mm; longest first.</summary>
     public ImmutableArray<GrainRun> Runs(TopFace face, double floorMm) =>
-        GrainRuns.Distinct(Pieces.Where(p => _members[p.Member].Face == face), Calibration, floorMm);
+        GrainRuns.Distinct(Pieces.Where(p => _members[p.Member].Face == face), _scan, floorMm);
 
     public RunVerdict Verdict(GrainRun run) => RunVerdict.Of(run, Loads, Calibration);
 

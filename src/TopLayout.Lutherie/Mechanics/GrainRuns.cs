@@ -12,8 +12,6 @@ public static class GrainRuns
 {
     private const double EqualMm = RunPatches.EqualMm;
 
-    private static readonly Comparison<RunAt> ByX = (a, b) => a.X.CompareTo(b.X);
-
     /// <summary>The longest run over all the pieces together; null when none of them has an unsupported length along the grain.</summary>
     public static GrainRun? Longest(IEnumerable<EdgePiece> pieces, Calibration calibration) => Longest(pieces, new BandScan(calibration));
 
@@ -21,33 +19,59 @@ public static class GrainRuns
     /// The longest run of each side of each member by itself, in the order of the pieces: the number by which a member is judged.
     /// A side without an unsupported length along the grain is left out.
     /// </summary>
-    public static ImmutableArray<GrainRun> PerSide(IEnumerable<EdgePiece> pieces, Calibration calibration)
-    {
-        var scan = new BandScan(calibration);
-        return [.. pieces
+    public static ImmutableArray<GrainRun> PerSide(IEnumerable<EdgePiece> pieces, Calibration calibration) =>
+        PerSide(pieces, new BandScan(calibration));
+
+    /// <summary>The same by a scan that is at hand.</summary>
+    internal static ImmutableArray<GrainRun> PerSide(IEnumerable<EdgePiece> pieces, BandScan scan) =>
+    [
+        .. pieces
             .Where(p => p.Side != EdgeSide.Neither)
             .GroupBy(p => (p.Member, p.Side))
             .Select(side => Longest(side, scan))
-            .OfType<GrainRun>()];
-    }
+            .OfType<GrainRun>(),
+    ];
 
     /// <summary>
     /// The runs over all the pieces together that are longer than a floor, longest first. Runs on neighbouring grain lines that overlap
     /// along the grain are one; the longest of them stands for all.
     /// </summary>
-    public static ImmutableArray<GrainRun> Distinct(IEnumerable<EdgePiece> pieces, Calibration calibration, double floorMm)
+    public static ImmutableArray<GrainRun> Distinct(IEnumerable<EdgePiece> pieces, Calibration calibration, double floorMm) =>
+        Distinct(pieces, new BandScan(calibration), floorMm);
+
+    /// <summary>The same by a scan that is at hand.</summary>
+    internal static ImmutableArray<GrainRun> Distinct(IEnumerable<EdgePiece> pieces, BandScan scan, double floorMm)
     {
-        var scan = new BandScan(calibration);
-        return [.. Sorted(Frames(pieces).SelectMany(frame => InFrame(frame, scan, floorMm, onlyLongest: false)))];
+        var runs = new List<GrainRun>();
+        foreach (var frame in Frames(pieces))
+        {
+            AddRuns(frame, scan, floorMm, onlyLongest: false, runs);
+        }
+
+        runs.Sort(LongestFirst);
+        return [.. runs];
     }
 
-    private static GrainRun? Longest(IEnumerable<EdgePiece> pieces, BandScan scan) =>
-        Sorted(Frames(pieces).SelectMany(frame => InFrame(frame, scan, 0, onlyLongest: true))).FirstOrDefault();
+    private static GrainRun? Longest(IEnumerable<EdgePiece> pieces, BandScan scan)
+    {
+        var runs = new List<GrainRun>();
+        foreach (var frame in Frames(pieces))
+        {
+            AddRuns(frame, scan, 0, onlyLongest: true, runs);
+        }
 
-    private static IEnumerable<GrainRun> Sorted(IEnumerable<GrainRun> runs) => runs
-        .OrderByDescending(r => Math.Round(r.LengthMm / EqualMm))
-        .ThenBy(r => Math.Round(r.X / EqualMm))
-        .ThenBy(r => Math.Round(r.FromY / EqualMm));
+        runs.Sort(LongestFirst);
+        return runs.Count == 0 ? null : runs[0];
+    }
+
+    // A total order, so that no sort can change it: runs alike in all three are on one line and one.
+    private static int LongestFirst(GrainRun a, GrainRun b)
+    {
+        var order = Math.Round(b.LengthMm / EqualMm).CompareTo(Math.Round(a.LengthMm / EqualMm));
+        order = order != 0 ? order : Math.Round(a.X / EqualMm).CompareTo(Math.Round(b.X / EqualMm));
+        order = order != 0 ? order : Math.Round(a.FromY / EqualMm).CompareTo(Math.Round(b.FromY / EqualMm));
+        return order != 0 ? order : a.Half.CompareTo(b.Half);
+    }
 
     /// <summary>Λ and the total over the grain lines, in order of x within each half; zero where no edge lies.</summary>
     public static ImmutableArray<ProfileSample> Profile(IEnumerable<EdgePiece> pieces, Calibration calibration) =>
@@ -63,17 +87,14 @@ public static class GrainRuns
     private static TopHalf HalfOf(IEnumerable<EdgePiece> pieces) =>
         pieces.Select(p => p.Half).Distinct().ToList() is [var only] ? only : TopHalf.Whole;
 
-    private static List<GrainRun> InFrame(IGrouping<Angle, EdgePiece> frame, BandScan scan, double floorMm, bool onlyLongest)
+    private static void AddRuns(IGrouping<Angle, EdgePiece> frame, BandScan scan, double floorMm, bool onlyLongest, List<GrainRun> runs)
     {
         scan.Take(frame);
         var patches = scan.Patches(Math.Max(floorMm, EqualMm), onlyLongest);
-        var runs = new List<GrainRun>(patches.Count);
         for (var i = 0; i < patches.Count; i++)
         {
             runs.Add(ToRun(patches[i], frame.Key, scan));
         }
-
-        return runs;
     }
 
     // The longest run of a patch; where several grain lines in a row are equally bad, the middle one.
@@ -85,25 +106,25 @@ public static class GrainRuns
             worst = Math.Max(worst, at.Run.Length);
         }
 
-        var equal = new List<RunAt>();
-        foreach (var at in patch)
-        {
-            if (at.Run.Length >= worst - EqualMm)
-            {
-                equal.Add(at);
-            }
-        }
-
         Stretch? Worst(double x, Stretch near) => scan.Find(x, near, worst - EqualMm);
-        equal.Sort(ByX);
-        var last = 0;
-        while (last + 1 < equal.Count && Worst((equal[last].X + equal[last + 1].X) / 2, equal[last].Run) is not null)
+        var (first, last) = (-1, -1);
+        for (var i = 0; i < patch.Length; i++)
         {
-            last++;
+            if (patch[i].Run.Length < worst - EqualMm)
+            {
+                continue;
+            }
+
+            if (first >= 0 && Worst((patch[last].X + patch[i].X) / 2, patch[last].Run) is null)
+            {
+                break;
+            }
+
+            (first, last) = (first < 0 ? i : first, i);
         }
 
-        var (x, run) = equal[0];
-        var middle = (x + equal[last].X) / 2;
+        var (x, run) = patch[first];
+        var middle = (x + patch[last].X) / 2;
         return Worst(middle, run) is { } found
             ? WithContributions(middle, found, grain, scan)
             : WithContributions(x, run, grain, scan);

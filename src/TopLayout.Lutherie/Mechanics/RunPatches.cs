@@ -11,6 +11,8 @@ internal sealed class RunPatches
     /// <summary>Runs that differ by less are equally long, mm.</summary>
     public const double EqualMm = 1e-6;
 
+    private static readonly Comparison<RunAt> ByPlace = (a, b) => a.X != b.X ? a.X.CompareTo(b.X) : a.Run.Low.CompareTo(b.Run.Low);
+
     private readonly List<RunAt> _found = [];
     private readonly List<int> _leaders = [];
     private readonly List<int> _before = [];
@@ -111,6 +113,11 @@ internal sealed class RunPatches
         for (var i = _found.Count - 1; i >= 0; i--)
         {
             _byPatch[--CollectionsMarshal.AsSpan(_starts)[_patchOf[Lead(i)]]] = _found[i];
+        }
+
+        for (var patch = 0; patch < Count; patch++)
+        {
+            CollectionsMarshal.AsSpan(_byPatch)[_starts[patch].._starts[patch + 1]].Sort(ByPlace);
         }
     }
 
