@@ -19,7 +19,11 @@ public static class FreeBars
 
     /// <summary>The point, in words.</summary>
     public static readonly OptionalParameter<string> From = Parameter.Phrase(
-        Section, "from", "the point in words: a distance `above` or `below` a landmark or another bar, `at` it, or `against` another bar, to butt against it; then, if not on the centre line, how far to the bass or the treble", AnchorPhrase.Example).Optional();
+        Section,
+        "from",
+        "the point in words: a distance `above` or `below` a landmark or another bar, `at` it, or `against` another bar, to butt against it; then, if "
+        + "not on the centre line, how far to the bass or the treble",
+        AnchorPhrase.Example).Optional();
 
     /// <summary>The two ways to say where it begins.</summary>
     public static readonly ExactlyOneOf Start = ExactlyOneOf.Required(FromNeckEdge, From);
@@ -88,6 +92,12 @@ public static class FreeBars
         if (length.HasValue != (isFloating && to is null))
         {
             SayLength(bench, section, name, length?.Place);
+            return;
+        }
+
+        if (to?.At.DistanceTo(point.At) < Tolerances.ShortestMm)
+        {
+            SayTooClose(bench, name, point, to, course, start);
             return;
         }
 

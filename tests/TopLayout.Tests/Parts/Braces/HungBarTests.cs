@@ -81,6 +81,20 @@ public class HungBarTests
         Axis.Near(40, -(340 + (4 * Math.Sqrt(2)) + 10), layout.Find("bar 1")!.Footprint.Bounds.Center, "centre");
     }
 
+    /// <summary>It hangs on the leg, and on nothing else of the bracing.</summary>
+    [Theory]
+    [InlineData("angle = 97", "angle = 98", true)]
+    [InlineData("below_hole = 33", "below_hole = 33.2", true)]
+    [InlineData("angle = 69", "angle = 70", false)]
+    [InlineData("behind_plate = 16", "behind_plate = 17", false)]
+    public void Bar_AgainstALeg_MovesWithItAndWithNothingElse(string from, string to, bool moves)
+    {
+        const string bar = "[[bar]]\nfrom = \"against the X leg, treble, 90 mm to the treble\"\nend_from_neck_edge = 290\nend_across = 150\nends = \"floating\"";
+        List<Vertex> Corners(Func<string, string> edit) => [.. Built.Preset("auditorium", t => edit(t).With(bar)).Find("bar 1")!.Footprint.Outer.Vertices];
+
+        Assert.Equal(moves, !Corners(t => t).SequenceEqual(Corners(t => t.Replaced(from, to))));
+    }
+
     [Fact]
     public void Bars_InAnyOrderOfTheFile_AreTheSame()
     {
@@ -111,6 +125,8 @@ public class HungBarTests
 
     [Theory]
     [InlineData("from = \"against the bar 1\"\nangle = 10", "the bar 1 hangs on itself; left out of the plan", "tell the place of one of them from a landmark, or in numbers", "from")]
+    [InlineData("from = \"against the tone bar 1\"\nto = \"against the tone bar 1\"", "the bar 1 finds no room to run off from the tone bar 1 that it butts against; left out of the plan", "set its points further apart, or turn it across the tone bar 1", "to from")]
+    [InlineData("from = \"at the saddle\"\nto = \"at the saddle\"", "the two points of the bar 1 are 0 mm apart, less than its width; left out of the plan", "set them further apart, or give one point and `angle`", "to from")]
     [InlineData("from = \"against the bar 7\"\nangle = 10", "`from` of the bar 1 starts from the bar 7, and the top has none; left out of the plan", "bring that part onto the top, or start from another landmark", "from [[bar]]")]
     [InlineData("from = \"against the fan strut 2\"\nangle = 10", "`from` of the bar 1 starts from the fan strut 2, and the top has none; left out of the plan", "add the section [fan], or start from another landmark", "from [[bar]]")]
     [InlineData(
