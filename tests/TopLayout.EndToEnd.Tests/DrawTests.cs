@@ -22,8 +22,8 @@ public class DrawTests(ITestOutputHelper output)
         var fails = preset == "straight-tongue";
         Assert.Equal(fails ? 1 : 0, run.Code);
         var names = Toplayout.Contents(folder).Keys;
-        string[] halves = preset is "cutaway" or "measured" ? ["half-template-bass", "half-template-treble"] : ["half-template"];
-        string[] drilled = preset == "auditorium" ? ["drill-points"] : [];
+        string[] halves = preset is "cutaway" or "pointed-cutaway" or "measured" ? ["half-template-bass", "half-template-treble"] : ["half-template"];
+        string[] drilled = preset is "auditorium" or "arc-chain" ? ["drill-points"] : [];
         string[] sheets =
         [
             "bridge-place", "grain", "inside-plan", "numbers", "outline", "outside-plan", .. fails ? (string[])[] : ["rosette", "mould", .. halves],

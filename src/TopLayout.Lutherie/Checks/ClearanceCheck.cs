@@ -10,14 +10,8 @@ public static class ClearanceCheck
     /// <summary>Usual from a tongue's tip to the upper transverse brace, mm. Common practice, no source.</summary>
     public const double TongueMm = 3;
 
-    /// <summary>Usual from the hole's reinforcement to a brace, mm. Common practice, no source.</summary>
-    public const double ReinforcementMm = 2;
-
-    // A reinforcement narrower than this is not worth cutting, mm.
-    private const double LeastRingMm = 3;
-
     /// <summary>One finding per pair: of what stands round a reinforcement the nearest, and whatever it reaches into, the two legs of an X once.</summary>
-    public static IEnumerable<Finding> Of(Layout layout) => [.. TongueToBrace(layout), .. PlateToLegs(layout), .. ReinforcementToBraces(layout)];
+    public static IEnumerable<Finding> Of(Layout layout) => [.. TongueToBrace(layout), .. PlateToLegs(layout), .. ReinforcementRoom.Of(layout)];
 
     /// <summary>Whether this check measures the room between two parts, so that it also tells when there is none left.</summary>
     internal static bool Tells(Member a, Member b) => IsTold(a, b) || IsTold(b, a);
@@ -82,50 +76,6 @@ public static class ClearanceCheck
             Place = layout.Design.Find(BridgePlate.Length)?.Place ?? plate.Places[0],
             OtherPlaces = [XBrace.PositionPlace(layout.Design), layout.Design[XBrace.Angle].Place],
             Cure = severity == Severity.Pass ? null : $"make the plate {Say.Mm(Math.Ceiling(-20 * gap / Math.Abs(way.Y)) / 10)} or more shorter across the top, or cross the X nearer to the hole",
-        };
-    }
-
-    private static IEnumerable<Finding> ReinforcementToBraces(Layout layout)
-    {
-        foreach (var part in layout.Members.Where(HoleReinforcement.IsPartOf))
-        {
-            var gaps = layout.Members
-                .Where(m => Tells(part, m))
-                .Select(m => (Member: m, Gap: Gap(layout, part, m)))
-                .Where(m => m.Gap < 2 * ReinforcementMm)
-                .OrderBy(m => m.Gap)
-                .DistinctBy(m => m.Member.Name is XBrace.BassLeg or XBrace.TrebleLeg ? XBrace.Section.Key : m.Member.Name)
-                .ToList();
-            foreach (var (member, gap) in gaps.Where((m, i) => i == 0 || m.Gap < -Tolerances.TouchMm))
-            {
-                yield return Reinforcement(layout, part, member, gap);
-            }
-        }
-    }
-
-    // A ring's gap is counted on through the brace, so that it says how much narrower the ring must be; a strip's ends at nothing.
-    private static double Gap(Layout layout, Member part, Member other) => part.Name == HoleReinforcement.Name
-        ? layout.Hole.ClearanceOf(other.Footprint) - ((part.Footprint.Bounds.Width / 2) - layout.Hole.HalfWidth)
-        : Distances.Between(part.Footprint, other.Footprint);
-
-    private static Finding Reinforcement(Layout layout, Member part, Member other, double gap)
-    {
-        var severity = gap < -Tolerances.TouchMm ? Severity.Fail : gap < ReinforcementMm - Tolerances.TouchMm ? Severity.Remark : Severity.Pass;
-        var fits = Math.Floor((layout.Design[HoleReinforcement.Width].Value + gap - ReinforcementMm) * 10) / 10;
-        return new Finding(
-            Rules.LittleRoom,
-            severity,
-            $"{part.Name} and {other.Name}",
-            gap >= -Tolerances.TouchMm
-                ? $"the {part.Name} stands {Say.Mm(Math.Max(0, gap))} off the {other.Name}; {Say.Mm(ReinforcementMm)} are usual"
-                : $"the {part.Name} reaches {Say.Mm(-gap)} into the {other.Name}; {Say.Mm(ReinforcementMm)} between them are usual")
-        {
-            Measured = new Measurement(gap, "mm", severity == Severity.Fail ? 0 : ReinforcementMm),
-            Place = part.Places[0],
-            OtherPlaces = [other.Places[0]],
-            Cure = severity == Severity.Pass ? null
-                : (fits >= LeastRingMm ? $"`width = {Say.Tenth(fits)}` leaves {Say.Mm(ReinforcementMm)}" : "leave the reinforcement out there, or take strips (`style = \"strips\"`)")
-                + $"; or move the {other.Name} {Say.Mm(Math.Ceiling((ReinforcementMm - gap) * 10) / 10)} away from the hole",
         };
     }
 }

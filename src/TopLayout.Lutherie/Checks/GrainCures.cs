@@ -68,7 +68,7 @@ internal static class GrainCures
 
     private static string? Shape(GrainScene scene, Member member, IReadOnlyList<Member> members) => member.Kind switch
     {
-        MemberKind.Tongue when scene.Layout.Design.Get(Tongue.Shape).Value == TongueShape.Straight =>
+        MemberKind.Tongue when scene.Layout.Design.Get(Tongue.Shape).Value != TongueShape.Tapered =>
             "taper the tongue (`shape = \"tapered\"`, `edge_angle = 15` or more), so that its edge crosses every grain line",
         MemberKind.Tongue => "raise `edge_angle` of the tongue",
         MemberKind.Block => members.Count == 1 ? $"shorten the {member.Name}" : $"make the {member.Name} wider, so that its sides leave this grain line",

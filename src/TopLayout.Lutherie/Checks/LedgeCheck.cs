@@ -1,38 +1,76 @@
+using TopLayout.Geometry;
+using TopLayout.Lutherie.Designs;
 using TopLayout.Lutherie.Findings;
 using TopLayout.Lutherie.Parts;
 
 namespace TopLayout.Lutherie.Checks;
 
-/// <summary>What a ledge leaves of sides and linings for the new top to be glued to.</summary>
+/// <summary>
+/// What a ledge leaves of sides and linings to glue the top to, be it cut for a new binding and its purfling or found behind an old one, and
+/// what the cut ones leave of the ends of braces let into the linings.
+/// </summary>
 public static class LedgeCheck
 {
     /// <summary>What is usually left, mm. Common practice, no source.</summary>
     public const double UsualMm = 2;
 
-    /// <summary>One finding; none when the top goes out to the body's edge.</summary>
+    /// <summary>One finding for side and lining, one for the brace ends; none for a top without a ledge.</summary>
     public static IEnumerable<Finding> Of(Layout layout)
     {
         var design = layout.Design;
-        if (!design.Has(Ledge.Section))
+        var (isOld, isCut) = (design.Has(Ledge.Section), design.Has(Binding.Section));
+        return [.. isOld || isCut ? [Wood(design, isOld, isCut)] : (ReadOnlySpan<Finding>)[], .. isCut ? BraceEnds(layout) : []];
+    }
+
+    // A new top behind an old binding may have a purfling besides: the wider of both counts, once.
+    private static Finding Wood(Design design, bool isOld, bool isCut)
+    {
+        var (side, lining) = (design[Rim.SideThickness], design[Rim.LiningWidth]);
+        var (old, cut) = (isOld ? design[Ledge.Binding].Value : 0, isCut ? Binding.LedgeWidth(design) : 0);
+        var (ledge, rim) = (Math.Max(old, cut), side.Value + lining.Value);
+        var left = rim - ledge;
+        return Judged(
+            left,
+            "ledge",
+            left <= 0
+                ? $"the ledge reaches {Say.Mm(ledge)} in from the edge, where sides and lining {Say.Mm(rim)} thick have ended: nothing is left to glue to"
+                : $"inside the ledge, {Say.Mm(ledge)} from the edge, {Say.Mm(left)} of sides and lining are left to glue to; {Say.Mm(UsualMm)} or more is usual",
+            $"widen the lining by {Say.Mm(Math.Ceiling((UsualMm - left - Tolerances.TouchMm) * 10) / 10)} or more, or {(old >= cut ? "leave less of the binding" : "narrow the purfling or the binding")}",
+            [.. old >= cut ? [design[Ledge.Binding].Place] : (ReadOnlySpan<SourcePlace>)[design.PlaceOf(Binding.PurflingWidth), design.PlaceOf(Binding.Width)], lining.Place, side.Place]);
+    }
+
+    // A ledge no deeper than the top cuts no brace; the ends stand in the linings, from the inside of the sides to the lining's inner line.
+    private static IEnumerable<Finding> BraceEnds(Layout layout)
+    {
+        var design = layout.Design;
+        var reach = design[Binding.PurflingDepth].Value > layout.Top.ThicknessMm ? Binding.LedgeWidth(design)
+            : design[Binding.Depth].Value > layout.Top.ThicknessMm ? design[Binding.Width].Value
+            : 0;
+        var let = layout.Members.FirstOrDefault(m => m.Kind == MemberKind.Bar && m.JoinedWith.Any(j => layout.Find(j)?.Kind == MemberKind.Lining));
+        var cut = reach - design[Rim.SideThickness].Value;
+        if (let is null || cut <= Tolerances.TouchMm)
         {
             yield break;
         }
 
-        var (binding, side, lining) = (design[Ledge.Binding], design[Rim.SideThickness], design[Rim.LiningWidth]);
-        var left = side.Value + lining.Value - binding.Value;
-        var severity = left <= 0 ? Severity.Fail : left < UsualMm ? Severity.Warning : Severity.Pass;
-        yield return new Finding(
-            Rules.LedgeLeaves,
-            severity,
-            "ledge",
-            left <= 0
-                ? $"the ledge begins {Say.Mm(binding.Value)} inside the edge, where sides and lining {Say.Mm(side.Value + lining.Value)} thick have ended"
-                : $"inside the ledge {Say.Mm(left)} of sides and lining are left to glue to; {Say.Mm(UsualMm)} or more is usual")
+        var left = design[Rim.LiningWidth].Value - cut;
+        yield return Judged(
+            left,
+            "ledge and brace ends",
+            $"the ledges cut {Say.Mm(cut)} off the ends of braces such as the {let.Name} and leave {Say.Mm(Math.Max(0, left))} of them in the lining; {Say.Mm(UsualMm)} or more is usual",
+            "make the binding narrower, or its purfling's ledge no deeper than the top",
+            [design.PlaceOf(Binding.Width), let.Places[0]]);
+    }
+
+    private static Finding Judged(double left, string subject, string sentence, string cure, IReadOnlyList<SourcePlace> places)
+    {
+        var severity = left <= 0 ? Severity.Fail : left < UsualMm - Tolerances.TouchMm ? Severity.Remark : Severity.Pass;
+        return new Finding(Rules.LedgeLeaves, severity, subject, sentence)
         {
-            Measured = new Measurement(left, "mm", left <= 0 ? 0 : UsualMm),
-            Place = binding.Place,
-            OtherPlaces = [lining.Place, side.Place],
-            Cure = severity == Severity.Pass ? null : $"widen the lining by {Say.Mm(Math.Ceiling((UsualMm - left) * 10) / 10)} or more, or leave less of the binding",
+            Measured = new Measurement(left, "mm", severity == Severity.Fail ? 0 : UsualMm),
+            Place = places[0],
+            OtherPlaces = [.. places.Skip(1).Distinct().Where(p => p != places[0])],
+            Cure = severity == Severity.Pass ? null : cure,
         };
     }
 }

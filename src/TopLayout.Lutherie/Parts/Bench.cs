@@ -10,6 +10,7 @@ internal sealed class Bench(Design design)
     private readonly List<Finding> _findings = [];
     private readonly List<Finding> _faults = [];
     private readonly List<Member> _members = [];
+    private readonly Dictionary<string, Member> _byName = new(StringComparer.Ordinal);
     private readonly List<PlanMark> _marks = [];
     private readonly List<DrillPoint> _drillPoints = [];
 
@@ -26,9 +27,13 @@ internal sealed class Bench(Design design)
 
     public IReadOnlyList<DrillPoint> DrillPoints => _drillPoints;
 
-    public Member? Find(string name) => _members.Find(m => m.Name == name);
+    public Member? Find(string name) => _byName.GetValueOrDefault(name);
 
-    public void Add(Member member) => _members.Add(member);
+    public void Add(Member member)
+    {
+        _members.Add(member);
+        _byName.Add(member.Name, member);
+    }
 
     public void Mark(PlanMark mark) => _marks.Add(mark);
 

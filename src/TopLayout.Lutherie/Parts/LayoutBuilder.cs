@@ -87,7 +87,7 @@ public static class LayoutBuilder
         ClosingBars.Build(bench, room);
         Fan.Build(bench, room);
         FreeBars.Build(bench, room);
-        HoleReinforcement.Build(bench, room.Hole);
+        HoleReinforcement.Build(bench, room);
         Cleats.Build(bench, room);
     }
 }

@@ -14,10 +14,10 @@ internal static class Fittings
     /// <param name="board">The sheet.</param>
     /// <param name="layout">The layout.</param>
     /// <param name="view">The face.</param>
-    /// <param name="only">The drill points to draw; all when left out.</param>
+    /// <param name="only">The drill points to draw, and with them what this face has in their part, not at the rim; all when left out.</param>
     public static void Draw(SheetBoard board, Layout layout, FaceView view, IEnumerable<DrillPoint>? only = null)
     {
-        foreach (var mark in layout.Marks.Where(m => only is null || m.Face == view.Face))
+        foreach (var mark in layout.Marks.Where(m => only is null || (m.Face == view.Face && !Binding.IsLedge(m))))
         {
             var isNear = mark.Face == view.Face && mark.Material is null;
             board.Draw(mark.Name, isNear ? Role.Mark : Role.Hidden, view.Map(mark.Line), mark.Face == view.Face ? Emphasis.Normal : Emphasis.Faint);

@@ -50,9 +50,14 @@ internal static class TongueSheet
         var stock = $"{Of(design[Tongue.Thickness].Value)} thick, {material.Wood.Name}, grain {grain}";
         var ladder = new Ladder("tongue measures", body.Max.X + 8, outward: 1);
         var length = design[Tongue.Length].Value;
-        if (design.Get(Tongue.Shape).Value == TongueShape.Straight)
+        if (design.Get(Tongue.Shape).Value is TongueShape.Straight or TongueShape.StraightRound)
         {
             ladder.Add(face, $"{Of(design[Tongue.RootWidth].Value)} wide, block face {Of(-face)} from neck edge");
+            if (layout.Find(Tongue.Name)!.Footprint.Outer.Segments.First(s => s.Label == TongueRecipe.Tip) is { IsArc: true } tip)
+            {
+                ladder.Add(face - length + (Math.Min(length, tip.Radius) / 2), $"tip of radius {Of(tip.Radius)}");
+            }
+
             ladder.Add(face - length, $"{Of(length)} long, {stock}");
         }
         else

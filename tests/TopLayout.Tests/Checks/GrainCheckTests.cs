@@ -29,6 +29,23 @@ public class GrainCheckTests
         }
     }
 
+    /// <summary>
+    /// By hand: half of the tongue's 60 is straight now, and of the round tip the arc stays within 6 mm of the flank's line over 30·sin(acos(24/30))
+    /// = 18 mm: 35 + 30 + 18 − 6 = 77, still far over 60.
+    /// </summary>
+    [Fact]
+    public void StraightTongue_OnlyRoundedAtItsTip_StillFails()
+    {
+        var review = GrainCheck.Of(Built.Preset("straight-tongue", t => t.Replaced("shape = \"straight\"", "shape = \"straight-round\"")));
+
+        foreach (var side in (string[])["bass", "treble"])
+        {
+            var finding = review.Findings.Single(f => f.Severity == Severity.Fail && f.Sentence.StartsWith($"the {side} flank of the tongue", StringComparison.Ordinal));
+            Check.Near(77, finding.Measured!.Value.Value, 0.05, side);
+            Assert.StartsWith("taper the tongue", finding.Cure, StringComparison.Ordinal);
+        }
+    }
+
     [Fact]
     public void TaperedTongue_SameTopMended_HasNoFailureAndNoWordOnTheTongue()
     {

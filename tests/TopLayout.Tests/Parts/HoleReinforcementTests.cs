@@ -1,6 +1,8 @@
 using TopLayout.Lutherie.Checks;
 using TopLayout.Lutherie.Findings;
 using TopLayout.Lutherie.Parts;
+using TopLayout.Tests.Parts.Braces;
+using TopLayout.Tests.Parts.Outlines;
 
 namespace TopLayout.Tests.Parts;
 
@@ -68,6 +70,72 @@ public class HoleReinforcementTests
         Assert.Equal("the hole reinforcement reaches 0.6 mm into the X leg, bass; 2 mm between them are usual", misfit.Sentence);
         Assert.Equal("`width = 11.3` leaves 2 mm; or move the X leg, bass 2.7 mm away from the hole", misfit.Cure);
         Assert.Equal("width angle", misfit.Keys);
+    }
+
+    // Sides of 2.1 and linings of 6.5 leave 141.4 of the box's half; the strips lie from 50 + 40 to 60 further, so that 8.6 reach past it.
+    [Fact]
+    public void Strips_ThatReachTheLinings_AreCutAlongThem()
+    {
+        var layout = OutlineDesigns.Layout(OutlineDesigns.Box(150) + "[hole_reinforcement]\nstyle = \"strips\"\ninset = 40\nwidth = 60\nlength = 80\n");
+
+        foreach (var side in (string[])["bass", "treble"])
+        {
+            var strip = layout.Find($"hole reinforcement, {side}")!;
+            Check.Near((141.4 - 90) * 80, strip.Footprint.Area, 1e-6, "area");
+            Check.Near(80, strip.Footprint.Edges.Single(e => e.Label == "lining side").Length, 1e-6, "cut edge");
+            var remark = layout.Faults.Single(f => f.Subject == strip.Name);
+            Assert.Equal((Rules.DrawnOtherwise, Severity.Remark), (remark.Rule, remark.Severity));
+            Assert.Equal($"the {strip.Name} reaches 8.6 mm into the linings and is cut along them", remark.Sentence);
+            Check.Near(8.6, remark.Measured!.Value.Value, 1e-6, "past");
+        }
+
+        Assert.Equal(Severity.Pass, Assert.Single(OverlapCheck.Of(layout)).Severity);
+    }
+
+    // A ring from 90 to 150 of the hole's centre, 141.4 to either side: less two caps of a circle of 150 cut off at 141.4.
+    [Fact]
+    public void Ring_ThatReachesTheLinings_IsCutAlongThem()
+    {
+        var layout = OutlineDesigns.Layout(OutlineDesigns.Box(150) + "[soundhole]\nfrom_neck_edge = 240\n[hole_reinforcement]\ninset = 40\nwidth = 60\n");
+
+        var angle = 2 * Math.Acos(141.4 / 150);
+        var caps = 150 * 150 * (angle - Math.Sin(angle));
+        Check.Near((Math.PI * ((150 * 150) - (90 * 90))) - caps, layout.Find(HoleReinforcement.Name)!.Footprint.Area, 1e-6, "area");
+        Assert.Equal("the hole reinforcement reaches 8.6 mm into the linings and is cut along them", Assert.Single(layout.Faults).Sentence);
+    }
+
+    [Fact]
+    public void Strips_WhollyInTheLinings_AreLeftOut()
+    {
+        var layout = OutlineDesigns.Layout(OutlineDesigns.Box(90) + "[hole_reinforcement]\nstyle = \"strips\"\ninset = 40\n");
+
+        Assert.Empty(layout.Members.Where(HoleReinforcement.IsPartOf));
+        Assert.Equal(
+            ["the hole reinforcement, bass lies wholly outside the linings; left out of the plan", "the hole reinforcement, treble lies wholly outside the linings; left out of the plan"],
+            layout.Faults.Where(f => f.Severity == Severity.Fail).Select(f => f.Sentence));
+    }
+
+    /// <summary>
+    /// The strip's corner at 47 + 2 + 14 = 63 from the centre line nears the leg that crosses at 139.5 + 90.4: at y its room is
+    /// (229.9 − y)·sin 47° − 63·cos 47° − 3.75, which is 2 at 163.3, so 43.8 from the strip's middle. Longer ones fail by how deep the leg lies in them.
+    /// </summary>
+    [Theory]
+    [InlineData(87, Severity.Pass)]
+    [InlineData(90, Severity.Remark)]
+    [InlineData(100, Severity.Fail)]
+    public void Strips_NearALeg_AreJudgedByTheRoomWithTheLengthThatFits(int length, Severity severity)
+    {
+        var layout = Built.Preset("concert", t => t.Replaced("length = 66", $"length = {length}").Without("[transverse_brace]").Without("[flat_brace]"));
+
+        var crossing = XBrace.Crossing(layout.Design, layout.Hole).Y;
+        var room = (-crossing * Axis.Sin(47)) - (63 * Axis.Cos(47)) - 3.75;
+        var fits = 2 * (((room - 2) / Axis.Sin(47)) + layout.Hole.Center.Y + 20);
+        var finding = ClearanceCheck.Of(layout).Single(f => f.Subject == "hole reinforcement, treble and X leg, bass");
+        Assert.Equal(severity, finding.Severity);
+        Assert.Equal(severity == Severity.Fail, finding.Measured!.Value.Value < 0);
+        Assert.Equal(
+            severity == Severity.Pass ? null : FormattableString.Invariant($"`length = {Math.Floor(fits * 10) / 10:0.0}` leaves 2 mm; or move the strips with `shift`, or move the X leg, bass"), finding.Cure);
+        Check.Near(87.6, fits, 0.1, "the length by hand");
     }
 
     [Fact]

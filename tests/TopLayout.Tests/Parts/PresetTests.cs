@@ -14,6 +14,8 @@ public class PresetTests
     [InlineData("tenor-ukulele")]
     [InlineData("octave-mandolin")]
     [InlineData("cutaway")]
+    [InlineData("pointed-cutaway")]
+    [InlineData("arc-chain")]
     [InlineData("measured")]
     [InlineData("inches")]
     public void Presets_SoundDesigns_HaveNoFailureNoWarningAndNoRemark(string preset)

@@ -26,6 +26,8 @@ internal sealed class RandomDesigns(int seed, bool usual)
     [
         "25 mm below the soundhole edge, 60 mm to the treble", "at the crossing", "3/4 in above the bridge front, 40 mm to the bass", "at the lower bout, 90 mm to the bass",
         "10 mm below the transverse brace", "5 mm below the bridge plate, 3 cm to the treble", "30 mm above the tail edge",
+        "against the X leg, treble, 90 mm to the treble", "against the upper transverse brace, 70 mm to the bass", "against the bar 2, 250 mm from the neck edge",
+        "12 mm below the tail of the tone bar 1", "20 mm below bar 1, 40 mm to the bass",
     ];
 
     private readonly Random _random = new(seed);

@@ -59,6 +59,19 @@ public class TongueRecipeTests
         Assert.True(built > 500, $"only {built} tongues were possible");
     }
 
+    /// <summary>Sides 30 long and a half circle of 30: 60·30 + π·30²/2. Only 18 long it is one arc is a circle of (30² + 18²)/36 = 34.</summary>
+    [Fact]
+    public void StraightRound_LongAndShort_HasARoundTip()
+    {
+        var tongue = TongueRecipe.StraightRound(30, 60, -40);
+        Check.Near((60 * 30) + (Math.PI * 450), tongue.Area, 1e-9, "area");
+        Check.Near(-100, tongue.Bounds.Min.Y, 1e-9, "tip");
+        Assert.All(tongue.Outer.Segments.Where(s => s.Label is TongueRecipe.FlankBass or TongueRecipe.FlankTreble), s => Check.Near(30, s.Length, 1e-9, s.Label));
+
+        var blunt = TongueRecipe.StraightRound(30, 18, -40).Outer.Segments.Single(s => s.Label == TongueRecipe.Tip);
+        Check.Near(34, blunt.Radius, 1e-9, "radius");
+    }
+
     [Fact]
     public void LargestFlank_WithThatAngle_TipHasTheWantedRadius()
     {

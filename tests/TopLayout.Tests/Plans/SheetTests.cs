@@ -11,7 +11,7 @@ namespace TopLayout.Tests.Plans;
 
 public class SheetTests
 {
-    public static TheoryData<string> Presets => new("auditorium", "classical", "concert", "jumbo", "straight-tongue", "tapered-tongue", "cutaway", "octave-mandolin", "measured", "inches");
+    public static TheoryData<string> Presets => new("auditorium", "classical", "concert", "jumbo", "straight-tongue", "tapered-tongue", "cutaway", "pointed-cutaway", "arc-chain", "octave-mandolin", "measured", "inches");
 
     [Theory]
     [MemberData(nameof(Presets))]

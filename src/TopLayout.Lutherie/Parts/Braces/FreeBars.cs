@@ -19,7 +19,11 @@ public static class FreeBars
 
     /// <summary>The point, in words.</summary>
     public static readonly OptionalParameter<string> From = Parameter.Phrase(
-        Section, "from", "the point in words: a distance `above` or `below` a landmark, or `at` it; then, if not on the centre line, how far to the bass or the treble", AnchorPhrase.Example).Optional();
+        Section,
+        "from",
+        "the point in words: a distance `above` or `below` a landmark or another bar, `at` it, or `against` another bar, to butt against it; then, if "
+        + "not on the centre line, how far to the bass or the treble",
+        AnchorPhrase.Example).Optional();
 
     /// <summary>The two ways to say where it begins.</summary>
     public static readonly ExactlyOneOf Start = ExactlyOneOf.Required(FromNeckEdge, From);
@@ -52,22 +56,25 @@ public static class FreeBars
 
     /// <summary>Length of a floating bar.</summary>
     public static readonly OptionalParameter<double> Length = Parameter.Length(
-        Section, "length", "length of a floating bar given by an angle; the point is its middle", possible: (10, 600)).Optional();
+        Section, "length", "length of a floating bar given by an angle; the point is its middle, or its beginning where it butts against a bar", possible: (10, 600)).Optional();
 
     /// <summary>All of them.</summary>
     public static IEnumerable<Parameter> All => [.. Stock.All, FromNeckEdge, From, Across, Angle, ToNeckEdge, To, ToAcross, Ends, Length];
 
     internal static void Build(Bench bench, BarRoom room)
     {
-        foreach (var section in bench.Design.Each(Section))
+        foreach (var section in FreeBarOrder.Of(bench))
         {
             Build(bench, room, section);
         }
     }
 
+    /// <summary>Name of the member.</summary>
+    internal static string NameOf(int number) => $"bar {Say.Count(number)}";
+
     private static void Build(Bench bench, BarRoom room, DesignSection section)
     {
-        var name = $"bar {Say.Count(section.Number)}";
+        var name = NameOf(section.Number);
         var (start, course) = (section.Find(FromNeckEdge)?.Place ?? section.PlaceOf(From), CoursePlace(section));
         if (Point(bench, room, section, name, From, FromNeckEdge, Across) is not { } point)
         {
@@ -80,17 +87,6 @@ public static class FreeBars
             return;
         }
 
-        if (to is { } second && second.DistanceTo(point) < section[Stock.Width].Value)
-        {
-            bench.LeaveOut(
-                name,
-                $"the two points of the {name} are {Say.Mm(second.DistanceTo(point))} apart, less than its width",
-                "set them further apart, or give one point and `angle`",
-                course,
-                start);
-            return;
-        }
-
         var isFloating = section.Get(Ends).Value == BarEnds.Floating;
         var length = section.Find(Length);
         if (length.HasValue != (isFloating && to is null))
@@ -99,34 +95,83 @@ public static class FreeBars
             return;
         }
 
-        // By an angle a floating bar lies evenly about its point; by two points it runs from the one to the other.
-        var along = to is { } t ? (t - point).Unit : Leaning(section.Find(Angle)!.Value.Value);
-        var (from, until) = length is { } l ? (point - (along * (l.Value / 2)), point + (along * (l.Value / 2))) : (point, to ?? point);
-        BarEnd End(Point2 at, string label) => isFloating ? BarEnd.Free(at, along, label) : BarEnd.InLining(label);
-        var (first, last) = Math.Abs(along.X) >= 0.5
-            ? along.X < 0 ? ("treble end", "bass end") : ("bass end", "treble end")
-            : along.Y < 0 ? ("neck end", "tail end") : ("tail end", "neck end");
+        if (to?.At.DistanceTo(point.At) < Tolerances.ShortestMm)
+        {
+            SayTooClose(bench, name, point, to, course, start);
+            return;
+        }
+
+        // What butts against a bar begins at that bar's side and not on its axis.
+        var along = to is { } t ? (t.At - point.At).Unit : Leaning(section.Find(Angle)!.Value.Value);
+        var (from, until) = (Reached(point, along, along), to is { } second ? Reached(second, along, -along) : null);
+        if (from is null || (to is not null && (until is null || (until.Value - from.Value).Dot(along) < section[Stock.Width].Value)))
+        {
+            SayTooClose(bench, name, point, to, course, start);
+            return;
+        }
+
+        var run = Run(from.Value, until, along, length?.Value, point.Holder is not null);
         new Bar
         {
             Name = name,
-            Through = from.MidpointTo(until),
+            Through = run.From.MidpointTo(run.Until),
             Along = along,
-            Start = End(from, first),
-            End = End(until, last),
+            Start = End(point, along, run.From, isFloating, Labels(along).First),
+            End = End(to ?? default, -along, run.Until, isFloating, Labels(along).Last),
             Places = section.Find(From).HasValue ? [start, course] : [start, section[Across].Place, course],
         }.Add(bench, room, section, Stock);
+    }
+
+    // By an angle a floating bar lies evenly about its point, or runs on from the bar it butts against; by two points it runs from the one to the other.
+    private static (Point2 From, Point2 Until) Run(Point2 from, Point2? until, Vec2 along, double? length, bool isHeld) =>
+        length is not { } mm ? (from, until ?? from)
+        : isHeld ? (from, from + (along * mm))
+        : (from - (along * (mm / 2)), from + (along * (mm / 2)));
+
+    private static BarEnd End(BarAnchor anchor, Vec2 away, Point2 at, bool isFloating, string label) =>
+        anchor.Holder is { } holder ? BarEnd.Against(holder, new BarAxis(holder).SideFacing(away).Label!, label)
+        : isFloating ? BarEnd.Free(at, away, label)
+        : BarEnd.InLining(label);
+
+    // Where the bar's axis leaves what it butts against; null where the two run alike.
+    private static Point2? Reached(BarAnchor anchor, Vec2 along, Vec2 away)
+    {
+        if (anchor.Holder is not { } holder)
+        {
+            return anchor.At;
+        }
+
+        var side = new BarAxis(holder).SideFacing(away);
+        return Intersections.Of(BarStrip.Line(anchor.At, along, ""), BarStrip.Line(side.Start, side.TangentAt(0), "")) is [var met] ? met.Point : null;
+    }
+
+    private static (string First, string Last) Labels(Vec2 along) => Math.Abs(along.X) >= 0.5
+        ? along.X < 0 ? ("treble end", "bass end") : ("bass end", "treble end")
+        : along.Y < 0 ? ("neck end", "tail end") : ("tail end", "neck end");
+
+    private static void SayTooClose(Bench bench, string name, BarAnchor point, BarAnchor? to, SourcePlace course, SourcePlace start)
+    {
+        var holder = point.Holder ?? to?.Holder;
+        bench.LeaveOut(
+            name,
+            holder is null
+                ? $"the two points of the {name} are {Say.Mm(to!.Value.At.DistanceTo(point.At))} apart, less than its width"
+                : $"the {name} finds no room to run off from the {holder.Name} that it butts against",
+            holder is null ? "set them further apart, or give one point and `angle`" : $"set its points further apart, or turn it across the {holder.Name}",
+            course,
+            start);
     }
 
     private static SourcePlace CoursePlace(DesignSection section) =>
         section.Find(Angle)?.Place ?? section.Find(ToNeckEdge)?.Place ?? section.PlaceOf(To);
 
     // One of its points; null, with the finding said, where words do not tell one.
-    private static Point2? Point(
+    private static BarAnchor? Point(
         Bench bench, BarRoom room, DesignSection section, string name, OptionalParameter<string> words, OptionalParameter<double> fromNeckEdge, Parameter<double> across)
     {
         if (section.Find(fromNeckEdge) is { } number)
         {
-            return new Point2(section[across].Value, -number.Value);
+            return new BarAnchor(new Point2(section[across].Value, -number.Value), null);
         }
 
         var said = section.Find(words)!.Value;
@@ -141,7 +186,7 @@ public static class FreeBars
             return null;
         }
 
-        return BarAnchors.Of(bench, room, section, name, words, said);
+        return new BarAnchors(bench, section, name, words, said).Find(room);
     }
 
     private static Vec2 Leaning(Angle angle) => new(Trig.Sin(angle), -Trig.Cos(angle));

@@ -5,7 +5,8 @@ namespace TopLayout.Lutherie.Parts;
 
 /// <summary>
 /// A line across the body that an anchor may start from, by its name in trade words. What has two edges is measured from the nearer one:
-/// above it from the edge towards the neck, below it from the edge towards the tail. All of them are built before the first free bar.
+/// above it from the edge towards the neck, below it from the edge towards the tail. All of them are built before the first free bar; other bars are
+/// named by <see cref="NamedBar"/>.
 /// </summary>
 /// <param name="Name">Its name.</param>
 /// <param name="Needs">The section without which there is no such line; null when every top has it.</param>
@@ -33,9 +34,6 @@ internal sealed record Landmark(string Name, Section? Needs, Func<Bench, BarRoom
         OfMember("tail block", Block.Tail.Name, null),
         At("tail edge", (_, room) => -room.Outline.Bounds.Min.Y),
     ];
-
-    /// <summary>Whether it has an upper and a lower edge, so that nothing lies at it.</summary>
-    public bool HasTwoEdges(Bench bench, BarRoom room) => Edges(bench, room) is var (upper, lower) && upper != lower;
 
     private static Landmark At(string name, Func<Bench, BarRoom, double> at) => new(name, null, (bench, room) => Twice(at(bench, room)));
 

@@ -12,6 +12,12 @@ internal sealed partial class PhraseWords(string text, LengthUnit unit)
     /// <summary>Whether nothing but blanks is left.</summary>
     public bool IsAtEnd => text.AsSpan(Skipped()).IsEmpty;
 
+    /// <summary>Where the words taken so far end.</summary>
+    public int At => _at;
+
+    /// <summary>Where the next word begins.</summary>
+    public int Next => Skipped();
+
     /// <summary>Takes a word, in whatever case; false when another stands there.</summary>
     public bool Take(string word)
     {

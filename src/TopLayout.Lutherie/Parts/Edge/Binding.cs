@@ -41,6 +41,9 @@ public static class Binding
     /// <summary>From the outline to the inner line of the widest ledge, mm.</summary>
     public static double LedgeWidth(Design design) => design[Width].Value + design[PurflingWidth].Value;
 
+    /// <summary>True for the inner lines of the ledges, which run all round the rim.</summary>
+    public static bool IsLedge(PlanMark mark) => mark.Name is LedgeName or PurflingName;
+
     internal static void Build(Bench bench, Contour outline)
     {
         var design = bench.Design;

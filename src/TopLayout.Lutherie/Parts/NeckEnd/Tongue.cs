@@ -13,6 +13,9 @@ public enum TongueShape
 
     /// <summary>Sides along the centre line, square end.</summary>
     Straight,
+
+    /// <summary>Sides along the centre line, round tip.</summary>
+    StraightRound,
 }
 
 /// <summary>The tongue: the neck block's extension under the fretboard.</summary>
@@ -26,7 +29,8 @@ public static class Tongue
 
     /// <summary>Which outline.</summary>
     public static readonly Parameter<TongueShape> Shape = Parameter.Choice(
-        Section, "shape", "tapered with a round tip, or straight", TongueShape.Tapered, ("tapered", TongueShape.Tapered), ("straight", TongueShape.Straight));
+        Section, "shape", "tapered with a round tip; straight with a square end; or straight-round: straight with a round tip", TongueShape.Tapered,
+        ("tapered", TongueShape.Tapered), ("straight", TongueShape.Straight), ("straight-round", TongueShape.StraightRound));
 
     /// <summary>Width at the root.</summary>
     public static readonly Parameter<double> RootWidth = Parameter.Length(
@@ -80,14 +84,20 @@ public static class Tongue
         }
 
         var face = Block.Neck.FaceY(design, insideOfSides);
-        var isTapered = design.Get(Shape).Value == TongueShape.Tapered;
-        var recipe = Recipe(design);
-        if (isTapered)
+        var shape = design.Get(Shape).Value;
+        var (said, drawn) = (Said(design), Recipe(design));
+        if (shape == TongueShape.Tapered)
         {
-            SayHowDrawn(bench, Said(design), recipe);
+            SayHowDrawn(bench, said, drawn);
         }
 
-        bench.Add(Member(design, isTapered ? recipe.Build(face) : TongueRecipe.Straight(recipe.RootHalf, design[Length].Value, face), isTapered));
+        var footprint = shape switch
+        {
+            TongueShape.Tapered => drawn.Build(face),
+            TongueShape.Straight => TongueRecipe.Straight(said.RootHalf, said.Length, face),
+            _ => TongueRecipe.StraightRound(said.RootHalf, said.Length, face),
+        };
+        bench.Add(Member(design, footprint, shape == TongueShape.Tapered));
     }
 
     // Too long, the flanks meet before the tip; too short, the tip runs into the hollows, and what is left is only blunter.

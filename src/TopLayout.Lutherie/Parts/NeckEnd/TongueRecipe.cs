@@ -135,5 +135,28 @@ public sealed record TongueRecipe(double RootHalf, double Length, Angle Flank, d
             isClosed: true));
     }
 
+    /// <summary>
+    /// The footprint of a tongue with straight sides along the centre line and a half-round tip; one arc from side to side of its root where it
+    /// is shorter than its half-width.
+    /// </summary>
+    public static Region StraightRound(double half, double length, double faceY)
+    {
+        var side = Math.Max(0, length - half);
+        if (side < Tolerances.ShortestMm)
+        {
+            return new TongueRecipe(half, Math.Min(length, half), Angle.Zero, 0).Round(faceY);
+        }
+
+        Point2 treble = new(half, faceY), trebleEnd = new(half, faceY - side);
+        return Region.Inside(Contour.Chain(
+            [
+                new Segment(treble, trebleEnd, 0, FlankTreble),
+                new Segment(trebleEnd, Mirrored(trebleEnd), -1, Tip),
+                new Segment(Mirrored(trebleEnd), Mirrored(treble), 0, FlankBass),
+                new Segment(Mirrored(treble), treble, 0, Root),
+            ],
+            isClosed: true));
+    }
+
     private static Point2 Mirrored(Point2 p) => new(-p.X, p.Y);
 }

@@ -1,5 +1,6 @@
 using TopLayout.Geometry;
 using TopLayout.Lutherie.Designs;
+using TopLayout.Lutherie.Findings;
 using TopLayout.Lutherie.Woods;
 
 namespace TopLayout.Lutherie.Parts;
@@ -14,11 +15,14 @@ public enum HoleReinforcementStyle
     Strips,
 }
 
-/// <summary>The reinforcement round the hole on the inside: a ring, or straight strips, their grain along them.</summary>
+/// <summary>The reinforcement round the hole on the inside: a ring, or straight strips, their grain along them; cut along the linings where it reaches them.</summary>
 public static class HoleReinforcement
 {
     /// <summary>The ring's name, and how the names of strips begin.</summary>
     public const string Name = "hole reinforcement";
+
+    // In the order in which a count of strips takes them.
+    private static readonly (string Name, Vec2 Outward)[] StripSides = [("bass", -Vec2.UnitX), ("treble", Vec2.UnitX), ("tail side", -Vec2.UnitY), ("neck side", Vec2.UnitY)];
 
     /// <summary>The section.</summary>
     public static readonly Section Section = Section.Optional("hole_reinforcement", "a thin ring or strips round the hole, inside");
@@ -64,7 +68,11 @@ public static class HoleReinforcement
     /// <summary>True for the ring and for every strip.</summary>
     public static bool IsPartOf(Member member) => member.Name.StartsWith(Name, StringComparison.Ordinal);
 
-    internal static void Build(Bench bench, Hole hole)
+    /// <summary>The length of a strip, mm, as written or as the hole's size gives it.</summary>
+    internal static double StripLength(Design design, Hole hole) =>
+        design.In(Section).Find(Length)?.Value ?? 2 * Math.Max(hole.HalfWidth, hole.HalfLength);
+
+    internal static void Build(Bench bench, BarRoom room)
     {
         var design = bench.Design;
         if (!design.Has(Section))
@@ -73,57 +81,89 @@ public static class HoleReinforcement
         }
 
         var section = design.In(Section);
-        if (section.Get(Style).Value == HoleReinforcementStyle.Strips)
+        if (section.Get(Style).Value == HoleReinforcementStyle.Ring)
         {
-            BuildStrips(bench, section, hole);
+            var (inset, width) = (section[Inset].Value, section[Width].Value);
+            var ring = Region.Between(room.Hole.LineOutside(inset + width, "outer edge"), room.Hole.LineOutside(inset, "hole side"));
+            Add(bench, room, section, Name, ring, Stock.Lying(section.Get(Grain).Value).Grain);
+            return;
         }
-        else
-        {
-            BuildRing(bench, section, hole);
-        }
-    }
 
-    private static void BuildRing(Bench bench, DesignSection section, Hole hole)
-    {
-        var (inset, width) = (section[Inset].Value, section[Width].Value);
-        var ring = Region.Between(hole.LineOutside(inset + width, "outer edge"), hole.LineOutside(inset, "hole side"));
-        Add(bench, section, Name, ring, Stock.Lying(section.Get(Grain).Value).Grain);
-    }
-
-    private static void BuildStrips(Bench bench, DesignSection section, Hole hole)
-    {
-        ReadOnlySpan<(string, Vec2)> all = [("bass", -Vec2.UnitX), ("treble", Vec2.UnitX), ("tail side", -Vec2.UnitY), ("neck side", Vec2.UnitY)];
-        var half = section.Find(Length)?.Value / 2 ?? Math.Max(hole.HalfWidth, hole.HalfLength);
-        foreach (var (where, outward) in all[..section[Count].Value])
+        foreach (var side in StripSides[..section[Count].Value])
         {
-            var middle = hole.Center + (outward.Y == 0 ? Vec2.UnitY * section[Shift].Value : default);
-            var near = middle + (outward * ((outward.Y == 0 ? hole.HalfWidth : hole.HalfLength) + section[Inset].Value));
-            var far = near + (outward * section[Width].Value);
-            var along = outward.Left * half;
-            var (first, last) = outward.Y == 0
-                ? outward.X > 0 ? ("tail end", "neck end") : ("neck end", "tail end")
-                : outward.Y > 0 ? ("treble end", "bass end") : ("bass end", "treble end");
-            var strip = Region.Inside(Contour.Chain(
-                [
-                    new Segment(far - along, far + along, 0, "outer side"),
-                    new Segment(far + along, near + along, 0, last),
-                    new Segment(near + along, near - along, 0, "hole side"),
-                    new Segment(near - along, far - along, 0, first),
-                ],
-                isClosed: true));
-            Add(bench, section, $"{Name}, {where}", strip, GrainOf.Direction(along));
+            Add(bench, room, section, $"{Name}, {side.Name}", Strip(section, room.Hole, side.Outward, StripLength(design, room.Hole)), GrainOf.Direction(side.Outward.Left));
         }
     }
 
-    private static void Add(Bench bench, DesignSection section, string name, Region footprint, Angle grain) => bench.Add(new Member
+    /// <summary>A strip as long as told, not cut to anything; by its member's name.</summary>
+    internal static Region Strip(Design design, Hole hole, string name, double length) =>
+        Strip(design.In(Section), hole, StripSides.First(s => name.EndsWith(s.Name, StringComparison.Ordinal)).Outward, length);
+
+    private static Region Strip(DesignSection section, Hole hole, Vec2 outward, double length)
     {
-        Name = name,
-        Kind = MemberKind.Plate,
-        Face = TopFace.Inside,
-        Footprint = footprint,
-        ThicknessMm = section[Thickness].Value,
-        Material = Stock.Read(section),
-        Grain = grain,
-        Places = [section[Width].Place, section[Inset].Place, section.Get(Style).Place],
-    });
+        var middle = hole.Center + (outward.Y == 0 ? Vec2.UnitY * section[Shift].Value : default);
+        var near = middle + (outward * ((outward.Y == 0 ? hole.HalfWidth : hole.HalfLength) + section[Inset].Value));
+        var far = near + (outward * section[Width].Value);
+        var along = outward.Left * (length / 2);
+        var (first, last) = outward.Y == 0
+            ? outward.X > 0 ? ("tail end", "neck end") : ("neck end", "tail end")
+            : outward.Y > 0 ? ("treble end", "bass end") : ("bass end", "treble end");
+        return Region.Inside(Contour.Chain(
+            [
+                new Segment(far - along, far + along, 0, "outer side"),
+                new Segment(far + along, near + along, 0, last),
+                new Segment(near + along, near - along, 0, "hole side"),
+                new Segment(near - along, far - along, 0, first),
+            ],
+            isClosed: true));
+    }
+
+    // Of several pieces that the linings leave, the largest is kept.
+    private static void Add(Bench bench, BarRoom room, DesignSection section, string name, Region whole, Angle grain)
+    {
+        var inside = Region.Inside(room.LiningLine.Labelled("lining side"));
+        if (whole.Intersect(inside).Parts.MaxBy(p => p.Area) is not { } footprint)
+        {
+            bench.LeaveOut(
+                name, $"the {name} lies wholly outside the linings", "bring it nearer to the hole, or leave it out", section[Inset].Place, section.Get(Style).Place);
+            return;
+        }
+
+        SayCut(bench, room, section, name, whole.Subtract(inside));
+        bench.Add(new Member
+        {
+            Name = name,
+            Kind = MemberKind.Plate,
+            Face = TopFace.Inside,
+            Footprint = footprint,
+            ThicknessMm = section[Thickness].Value,
+            Material = Stock.Read(section),
+            Grain = grain,
+            Places = [section[Width].Place, section[Inset].Place, section.Get(Style).Place],
+        });
+    }
+
+    private static void SayCut(Bench bench, BarRoom room, DesignSection section, string name, Region off)
+    {
+        var past = off.Edges.SelectMany(e => new[] { e.Start, e.PointAt(0.5) }).Select(room.LiningLine.DistanceTo).DefaultIfEmpty(0).Max();
+        if (past <= Tolerances.ShortestMm)
+        {
+            return;
+        }
+
+        var longest = off.Edges.MaxBy(e => e.ChordLength);
+        bench.Fault(
+            Rules.DrawnOtherwise,
+            Severity.Remark,
+            name,
+            $"the {name} reaches {Say.Mm(past)} into the linings and is cut along them",
+            section.Get(Style).Value == HoleReinforcementStyle.Strips
+                ? "shorten or narrow the strips, or move them with `shift`, where they are to stay whole"
+                : "narrow the ring where it is to stay whole, or take strips (`style = \"strips\"`)",
+            new Measurement(past, "mm", 0),
+            (longest.Start, longest.End),
+            section[Width].Place,
+            section.PlaceOf(Length),
+            section[Shift].Place);
+    }
 }

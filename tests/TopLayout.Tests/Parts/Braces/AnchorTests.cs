@@ -36,10 +36,16 @@ public class AnchorTests
     [Theory]
     [InlineData("25 mm below the soundhol edge", 17, 13, "`from` has `soundhol edge` where it needs a landmark", "did you mean `soundhole edge`?")]
     [InlineData("25 mm under the crossing", 7, 5, "`from` has `under` where it needs `above` or `below`", "above is towards the neck, below towards the tail")]
-    [InlineData("below the crossing", 1, 5, "`from` has `below` where it needs a distance such as `25 mm`, or `at`", "write for example `25 mm below the soundhole edge, 60 mm to the treble`")]
+    [InlineData("below the crossing", 1, 5, "`from` has `below` where it needs a distance such as `25 mm`, `at` or `against`", "write for example `25 mm below the soundhole edge, 60 mm to the treble`")]
     [InlineData("at the crossing, 5 mm to the left", 30, 4, "`from` has `left` where it needs `bass` or `treble`", "sides are named as on a right-handed instrument's strings")]
     [InlineData("at the crossing, 5 mm", 22, 0, "`from` ends where it needs `to the bass` or `to the treble`", "the distance is from the centre line")]
     [InlineData("at the soundhole edge", 1, 2, "`from` has `at` where it needs a distance `above` or `below`, for the soundhole edge has an upper and a lower edge", "write `0 mm above the soundhole edge` or `0 mm below the soundhole edge`")]
+    [InlineData("25 mm below the tone bat 1", 17, 10, "`from` has `tone bat 1` where it needs a landmark", "did you mean `tone bar 1`?")]
+    [InlineData("against the X leg, 5 mm to the bass", 20, 1, "`from` has `5` where it needs a side, `bass` or `treble`", "write `X leg, bass` or `X leg, treble`")]
+    [InlineData("at the tone bar 1", 1, 2, "`from` has `at` where it needs `against`, or a distance `above` or `below`, for the tone bar 1 has two sides", "write `against the tone bar 1` to butt against it, or `0 mm below the tone bar 1`")]
+    [InlineData("against the tail of the tone bar 1", 13, 22, "`from` has `tail of the tone bar 1` where it needs a bar, not its end", "write `against the tone bar 1`, or `at the tail of the tone bar 1`")]
+    [InlineData("against the tone bar 1, 90 mm from the nut", 40, 3, "`from` has `nut` where it needs `neck edge`", "a place on a bar is told from the centre line or from the neck edge")]
+    [InlineData("against the tone bar 1, 90 mm", 30, 0, "`from` ends where it needs `to the bass`, `to the treble` or `from the neck edge`", "the distance tells where on the bar's axis the place lies")]
     [InlineData("at the crossing, 5 mm to the bass side", 35, 4, "`from` has `side` where it needs the end of the phrase", "leave the rest out")]
     public void Bar_ByAnUnreadablePhrase_IsAnErrorAtTheCharacter(string phrase, int at, int length, string sentence, string cure)
     {

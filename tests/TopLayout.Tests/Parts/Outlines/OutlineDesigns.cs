@@ -24,6 +24,23 @@ internal static class OutlineDesigns
         return layout!;
     }
 
+    /// <summary>A body with straight sides and square corners, 500 long: what stands how far from its edge is plain.</summary>
+    public static string Box(double half) => FormattableString.Invariant($"""
+        [[arc]]
+        to_from_neck_edge = 0
+        to_from_centre = {half}
+        bend = "straight"
+        [[arc]]
+        to_from_neck_edge = 500
+        to_from_centre = {half}
+        bend = "straight"
+        [[arc]]
+        to_from_neck_edge = 500
+        to_from_centre = 0
+        bend = "straight"
+
+        """);
+
     /// <summary>What does not fit, as printed.</summary>
     public static string Printed(string sections) => string.Join("\n", Built(sections).Findings.Select(FindingText.Of));
 

@@ -6,7 +6,7 @@ using TopLayout.Tests.Parts;
 namespace TopLayout.Tests.Checks;
 
 /// <summary>The preset's sides are 2.1 and its linings 6.5 thick: 8.6 together. Its top is 2.8.</summary>
-public class BindingCheckTests
+public class LedgeCheckTests
 {
     [Theory]
     [InlineData("width = 2\npurfling_width = 1.5", 5.1, Severity.Pass)]
@@ -14,7 +14,7 @@ public class BindingCheckTests
     [InlineData("width = 3\npurfling_width = 5.6", 0, Severity.Fail)]
     public void Ledges_RoundTheEdge_LeaveTheWoodWorkedByHand(string lines, double left, Severity severity)
     {
-        var finding = Assert.Single(Of(lines), f => f.Subject == "binding");
+        var finding = Assert.Single(Of(lines), f => f.Subject == "ledge");
 
         Check.Near(left, finding.Measured!.Value.Value, 1e-9, lines);
         Assert.Equal((Rules.LedgeLeaves, severity), (finding.Rule, finding.Severity));
@@ -27,13 +27,34 @@ public class BindingCheckTests
     [InlineData("width = 2.6\npurfling_width = 4\npurfling_depth = 3", 2.0)]
     public void Ledges_AtTheBraceEnds_CutWhatReachesInsideTheSides(string lines, double? left)
     {
-        var finding = Of(lines).SingleOrDefault(f => f.Subject == "binding and brace ends");
+        var finding = Of(lines).SingleOrDefault(f => f.Subject == "ledge and brace ends");
 
         Assert.Equal(left is null, finding is null);
         if (left is { } value)
         {
             Check.Near(value, finding!.Measured!.Value.Value, 1e-9, lines);
         }
+    }
+
+    /// <summary>A new purfling behind an old binding of 2: the wider of the two reaches 3.5 in, and 5.1 of 8.6 are left; of 4 in all, 4.6.</summary>
+    [Theory]
+    [InlineData(2, 5.1)]
+    [InlineData(4, 4.6)]
+    public void Ledge_OldAndCut_IsJudgedOnceByTheWider(double old, double left)
+    {
+        var finding = Assert.Single(Of(FormattableString.Invariant($"width = 2\npurfling_width = 1.5\n[ledge]\nbinding = {old}")), f => f.Rule == Rules.LedgeLeaves);
+
+        Check.Near(left, finding.Measured!.Value.Value, 1e-9, "wood left");
+        Assert.Equal(Severity.Pass, finding.Severity);
+    }
+
+    [Fact]
+    public void Ledge_ThatLeavesLittle_SaysWhatMendsIt()
+    {
+        var finding = Assert.Single(Of("width = 2.6\npurfling_width = 4.4"), f => f.Subject == "ledge");
+
+        Assert.Equal("inside the ledge, 7 mm from the edge, 1.6 mm of sides and lining are left to glue to; 2 mm or more is usual", finding.Sentence);
+        Assert.Equal("widen the lining by 0.4 mm or more, or narrow the purfling or the binding", finding.Cure);
     }
 
     [Fact]
@@ -47,5 +68,5 @@ public class BindingCheckTests
         }
     }
 
-    private static IEnumerable<Finding> Of(string lines) => BindingCheck.Of(Built.Preset("auditorium", t => t.With($"[binding]\n{lines}")));
+    private static IEnumerable<Finding> Of(string lines) => LedgeCheck.Of(Built.Preset("auditorium", t => t.With($"[binding]\n{lines}")));
 }
