@@ -41,14 +41,3 @@ public sealed class KeepTileCount() : RefitStrategy("keep-count", "lay the tiles
         return tiles is { IsByLength: true, RingNumber: { } number } ? [margin, new RefitChange(Rings.TileLength.To(2 * Math.PI * now / tiles.Count), number)] : [margin];
     }
 }
-
-/// <summary>Radii of the middle of a row of tiles.</summary>
-internal static class TileRadii
-{
-    /// <summary>Where it was and where it comes, mm.</summary>
-    public static (double Was, double Now) Of(RefitCase refit, OldTiles tiles, double inner)
-    {
-        var middle = tiles.FromInnerMm + (tiles.WidthMm / 2);
-        return (refit.Ring.InnerMm + middle, inner + middle);
-    }
-}

@@ -20,7 +20,7 @@ public sealed class KeepTileLength() : RefitStrategy("keep-length", "lay the til
 
         var (was, now) = TileRadii.Of(refit, tiles, inner);
         var length = 2 * Math.PI * was / tiles.Count;
-        var count = Math.Max(tiles.Repeat * (int)Math.Ceiling(3.0 / tiles.Repeat), tiles.Repeat * (int)Math.Round(2 * Math.PI * now / (length * tiles.Repeat)));
+        var count = Rings.Nearest(2 * Math.PI * now / length, tiles.Repeat);
         var residue = (2 * Math.PI * now) - (count * length);
 
         // Each tile's taper closes a ring of the old number: at one end of its width it gapes by the width times the difference of turns.
@@ -31,7 +31,7 @@ public sealed class KeepTileLength() : RefitStrategy("keep-length", "lay the til
             (verdict, reason) = (RefitVerdict.Workable, $"every joint gapes by {Fine(gape)} at its {(now > was ? "inner" : "outer")} end; {Fine(Tile.UnseenGapMm)} is not seen");
         }
 
-        return Option(verdict, reason, Cost(tiles.Count, count)) with { ResidueMm = residue, ResidueWhere = where, Changes = Changes(refit, tiles, count) };
+        return Option(verdict, reason, Cost(tiles.Count, count)) with { ResidueMm = residue, ResidueWhere = where, Tiles = count, Changes = Changes(refit, tiles, count) };
     }
 
     private static (RefitVerdict Verdict, string Reason, string Where) Weigh(RefitCase refit, double inner, int count, double residue)
