@@ -41,6 +41,25 @@ internal static class HoleNumbers
             yield return [$"{name}, outer {what}", start + channel.OuterMm, from];
             yield return [$"{name}, depth", depth, $"leaves a floor of {LengthText.WithUnit(layout.Top.ThicknessMm - depth, layout.Design.Units)}{OverReinforcement(layout, channel)}"];
         }
+
+        if (hole.Radius is { } round && channels.Length > 0 && layout.Find(Fretboard.Name) is not null)
+        {
+            yield return UnderTheBoard(layout, round + channels[0].InnerMm, round + channels[^1].OuterMm);
+        }
+    }
+
+    // A ring that reaches past the board's end dives under it; one that does not has no place to hide a joint.
+    private static IReadOnlyList<Cell> UnderTheBoard(Layout layout, double inner, double outer)
+    {
+        var hidden = HiddenArc.Of(layout, inner, outer).LengthAt((inner + outer) / 2);
+        var toBoard = -layout.Hole.Center.Y - Fretboard.EndFromNeckEdge(layout.Design);
+        return
+        [
+            "ring under the fretboard, on its middle line", hidden,
+            outer <= toBoard ? "the whole ring shows: fit it exactly, its joint at the neck end"
+                : hidden > 0 ? "hides joints and gaps; level the ring there, or relieve the underside of the board"
+                : "the ring reaches under the board, too little to hide a joint; level it there, or relieve the underside of the board",
+        ];
     }
 
     private static IEnumerable<IReadOnlyList<Cell>> Liner(Layout layout, Contour liner)

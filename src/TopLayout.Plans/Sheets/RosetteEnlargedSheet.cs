@@ -35,7 +35,8 @@ internal static class RosetteEnlargedSheet
         }
 
         var drawn = board.Extents;
-        TitleBlock.Draw(board, top, $"Rosette, {NumberFormat.Whole(Times)} times full size", "to read from, not to cut from", new Point2(drawn.Min.X, drawn.Min.Y - 8), drawn.Width, isFullSize: false);
+        TitleBlock.Draw(
+            board, top, "Rosette, enlarged", "to read from, not to cut from", new Point2(drawn.Min.X, drawn.Min.Y - 8), drawn.Width, isFullSize: false, $"{NumberFormat.Whole(Times)} times full size");
         return board.Finish("rosette-enlarged", $"Rosette, enlarged - {layout.Design[Identity.Name].Value}", $"The rings of the rosette and a section through them, {NumberFormat.Whole(Times)} times full size.");
     }
 

@@ -72,7 +72,11 @@ internal static class RosetteSheet
         {
             var (name, depth) = (channels.Length == 1 ? "channel" : $"channel {NumberFormat.Whole(i + 1)}", Of(channel.DepthMm));
             var last = i == channels.Length - 1 ? $"; {depth} deep; cut it before the hole" : $"; {depth} deep";
-            ladder.Add(centre - hole.HalfLength - channel.InnerMm, $"{name}: inner wall, {word} {Of(from + channel.InnerMm)}");
+            if (i == 0 || channels[i - 1].OuterMm != channel.InnerMm)
+            {
+                ladder.Add(centre - hole.HalfLength - channel.InnerMm, $"{name}: inner wall, {word} {Of(from + channel.InnerMm)}");
+            }
+
             foreach (var ring in channel.Rings)
             {
                 ladder.Add(centre - hole.HalfLength - ((ring.InnerMm + ring.OuterMm) / 2), $"{ring.Name}, {Of(ring.WidthMm)} wide");

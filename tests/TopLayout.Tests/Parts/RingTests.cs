@@ -108,7 +108,7 @@ public class RingTests
     [InlineData("width = 0.6\n", "width = 0.6\ngap = 1\n", "the first ring has a `gap`; what lies between it and the hole is the rosette's `margin`")]
     [InlineData("tile_length = 4", "tile_length = 4\ntiles = 60", "the tiles are given by number and by length")]
     [InlineData("tile_length = 4\n", "", "it is not said how many tiles there are")]
-    [InlineData("kind = \"tiles\"", "kind = \"band\"", "a line or a band has no tiles")]
+    [InlineData("kind = \"tiles\"", "kind = \"band\"", "a band has no tiles")]
     [InlineData("kind = \"band\"", "kind = \"filler\"\nrepeat = 2", "a filler has no tiles")]
     [InlineData("tile_length = 4", "tiles = 45\nrepeat = 4", "45 tiles do not hold whole motifs of 4")]
     [InlineData("tile_length = 4", "tiles = 45\nrepeat = 3\nsecond_wood = \"ebony_african\"", "a motif of 3 tiles of two woods by turns would meet like beside like")]

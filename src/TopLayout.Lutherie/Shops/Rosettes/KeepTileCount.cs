@@ -27,7 +27,7 @@ public sealed class KeepTileCount() : RefitStrategy("keep-count", "lay the tiles
             : each > 0 ? (RefitVerdict.Workable, $"each joint opens by {Fine(each)}, more than the {Fine(Tile.UnseenGapMm)} that is not seen")
             : (RefitVerdict.Workable, $"each tile loses {Fine(-each)} of its {Fine(length)}");
         var cost = each > 0 ? $"{Say.Count(tiles.Count)} slips of veneer, {Fine(each)} thick, between the tiles: a feature if it is meant" : $"{Say.Count(tiles.Count)} tiles trimmed by {Fine(-each)}";
-        return Option(verdict, reason, Math.Abs(each) < 0.005 ? "the tiles lifted and laid again" : cost) with
+        return Option(verdict, reason, Math.Abs(each) <= Tile.UnseenGapMm ? "the tiles lifted and laid again" : cost) with
         {
             ResidueMm = each * tiles.Count,
             ResidueWhere = "shared by all joints",
