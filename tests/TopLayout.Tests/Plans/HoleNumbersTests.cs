@@ -55,7 +55,7 @@ public class HoleNumbersTests
 
     private static Dictionary<string, string[]> Rows(string hole, string sections = "")
     {
-        var layout = Built.Preset("auditorium", t => t.WithRosette().Replaced("diameter = 100 ", hole + "# ").Replaced("[season]", sections + "\n\n[season]"));
+        var layout = Built.Preset("auditorium", t => t.WithRosette().Replaced("diameter = 100\n", hole).Replaced("[season]", sections + "\n\n[season]"));
         return HoleNumbers.Rows(layout).ToDictionary(r => CellText.Of(r[0], layout.Design.Units), r => r.Skip(1).Select(c => CellText.Of(c, layout.Design.Units)).ToArray());
     }
 }
