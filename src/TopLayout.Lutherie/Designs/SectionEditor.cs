@@ -31,7 +31,9 @@ public static class SectionEditor
         var source = context.Source.Text;
         var end = source.Contains("\r\n", StringComparison.Ordinal) ? "\r\n" : "\n";
         var lines = string.Concat(settings.Select(s => $"{s.Parameter.Key} = {ValueWriter.New(s, context.Shown)}{end}").Prepend(section.Header + end));
-        var (at, inserted) = first is not null ? (LineStart(source, first.HeaderEnd), lines + end) : Behind(source, context.Sections.Find(s => s.Section == behind), lines, end);
+        var (at, inserted) = first is not null
+            ? (LineStart(source, first.HeaderEnd), lines + end)
+            : Behind(source, context.Sections.Find(s => s.Section == behind), lines, end);
         var edit = DesignEdit.Spliced(text, at + text.Length - source.Length, 0, inserted);
         string[] own = [.. settings.Select(s => $"{s.Parameter.Key} = {s.Canonical}")];
         return Objection(design, table, edit.Text!, section, (old, now) =>
@@ -65,7 +67,8 @@ public static class SectionEditor
         }
 
         var edit = DesignEdit.Spliced(text, from + text.Length - source.Length, to - from, kept);
-        return Objection(design, table, edit.Text!, section, (old, now) => now.Length == old.Length - 1 && now.Zip(old.Skip(1), Enumerable.SequenceEqual).All(same => same)) ?? edit;
+        return Objection(design, table, edit.Text!, section, (old, now) =>
+            now.Length == old.Length - 1 && now.Zip(old.Skip(1), Enumerable.SequenceEqual).All(same => same)) ?? edit;
     }
 
     /// <summary>Takes out the line of a key; the text as it is when the key is not written.</summary>
@@ -93,7 +96,8 @@ public static class SectionEditor
 
         var from = LineStart(source, entry.Span.From);
         var edit = DesignEdit.Spliced(text, from + text.Length - source.Length, NextLine(source, entry.Span.To) - from, "");
-        return Objection(design, table, edit.Text!, parameter.Section, (old, now) => old.Zip(now, (a, b) => a.Except(b).Concat(b.Except(a)).All(l => KeyOf(l) == parameter.Key)).All(same => same)) ?? edit;
+        return Objection(design, table, edit.Text!, parameter.Section, (old, now) =>
+            old.Zip(now, (a, b) => a.Except(b).Concat(b.Except(a)).All(l => KeyOf(l) == parameter.Key)).All(same => same)) ?? edit;
     }
 
     private static (int At, string Inserted) Behind(string source, RawSection? behind, string lines, string end)
@@ -108,7 +112,8 @@ public static class SectionEditor
     }
 
     // What is wrong with the new text; null when the kind's sections are as they should be and all else is as it was.
-    private static DesignEdit? Objection(Design before, ParameterTable table, string text, Section section, Func<ImmutableArray<string[]>, ImmutableArray<string[]>, bool> isMeant)
+    private static DesignEdit? Objection(
+        Design before, ParameterTable table, string text, Section section, Func<ImmutableArray<string[]>, ImmutableArray<string[]>, bool> isMeant)
     {
         var reading = DesignReader.Read(text, "design", table);
         if (reading.Design is not { } after)
@@ -122,7 +127,8 @@ public static class SectionEditor
             : isMeant(Each(before), Each(after)) ? null
             : DesignEdit.Refused($"`{section.Header}` cannot be written so");
 
-        ImmutableArray<string[]> Each(Design of) => [.. of.Each(section).Select(s => s.Resolved().Select(l => l[DesignSection.Prefix(section, s.Number).Length..]).Order(StringComparer.Ordinal).ToArray())];
+        string[] Said(DesignSection one) => [.. one.Resolved().Select(l => l[DesignSection.Prefix(section, one.Number).Length..]).Order(StringComparer.Ordinal)];
+        ImmutableArray<string[]> Each(Design of) => [.. of.Each(section).Select(Said)];
     }
 
     private static string KeyOf(string line) => line[..line.IndexOf(" = ", StringComparison.Ordinal)];

@@ -78,12 +78,18 @@ internal static class RosetteNumbers
             [
                 r.Name, new Cell.Number(tile.Row.Count), tile.InnerWidthMm, tile.OuterWidthMm, tile.DepthMm, tile.FinishedDepthMm,
                 $"{NumberFormat.Trimmed(tile.Row.Shape == TileShape.Wedge ? tile.HalfTurn.Degrees : 0, 2)}°", tile.OuterGapMm, tile.StandOffMm,
-                $"{Pattern(r)}{NumberFormat.Whole(hidden)} hide under the board; an error of {LengthText.Of(FaceError)} on every face adds up to {LengthText.Of(tile.BuildUp(FaceError))}: fit the last one{Straight(tile)}{(tile.FinishedDepthMm > 0 ? "" : "; flat ends find no room: cut both round")}",
+                $"{Pattern(r)}{NumberFormat.Whole(hidden)} hide under the board; an error of {LengthText.Of(FaceError)} on every face adds up to "
+                    + $"{LengthText.Of(tile.BuildUp(FaceError))}: fit the last one{Straight(tile)}{(tile.FinishedDepthMm > 0 ? "" : "; flat ends find no room: cut both round")}",
             ];
         }));
 
-    private static string Pattern(Ring ring) =>
-        $"{(ring.Tiles!.Repeat > 1 ? $"{NumberFormat.Whole(ring.Tiles.Count / ring.Tiles.Repeat)} motifs of {NumberFormat.Whole(ring.Tiles.Repeat)}{(ring.SecondWood is null ? "" : ", two woods by turns")}; " : "")}{(ring.Tiles.Start == TileStart.Tile ? "the middle of a tile" : "a joint")} on the centre line; ";
+    private static string Pattern(Ring ring)
+    {
+        var row = ring.Tiles!;
+        var woods = ring.SecondWood is null ? "" : ", two woods by turns";
+        var motifs = row.Repeat > 1 ? $"{NumberFormat.Whole(row.Count / row.Repeat)} motifs of {NumberFormat.Whole(row.Repeat)}{woods}; " : "";
+        return $"{motifs}{(row.Start == TileStart.Tile ? "the middle of a tile" : "a joint")} on the centre line; ";
+    }
 
     private static string Straight(Tile tile) => tile.Row.Shape == TileShape.Straight && tile.OuterGapMm > Tile.UnseenGapMm
         ? $"; the gaps show: taper them, or take {NumberFormat.Whole(tile.StraightFrom)} or more"

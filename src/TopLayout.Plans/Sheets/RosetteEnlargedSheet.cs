@@ -1,5 +1,6 @@
 using TopLayout.Drawing;
 using TopLayout.Geometry;
+using TopLayout.Lutherie.Designs;
 using TopLayout.Lutherie.Parts;
 
 namespace TopLayout.Plans.Sheets;
@@ -35,9 +36,9 @@ internal static class RosetteEnlargedSheet
         }
 
         var drawn = board.Extents;
-        TitleBlock.Draw(
-            board, top, "Rosette, enlarged", "to read from, not to cut from", new Point2(drawn.Min.X, drawn.Min.Y - 8), drawn.Width, isFullSize: false, $"{NumberFormat.Whole(Times)} times full size");
-        return board.Finish("rosette-enlarged", $"Rosette, enlarged - {layout.Design[Identity.Name].Value}", $"The rings of the rosette and a section through them, {NumberFormat.Whole(Times)} times full size.");
+        var (foot, scale) = (new Point2(drawn.Min.X, drawn.Min.Y - 8), $"{NumberFormat.Whole(Times)} times full size");
+        TitleBlock.Draw(board, top, "Rosette, enlarged", "to read from, not to cut from", foot, drawn.Width, isFullSize: false, scale);
+        return board.Finish("rosette-enlarged", $"Rosette, enlarged - {layout.Design[Identity.Name].Value}", $"The rings of the rosette and a section through them, {scale}.");
     }
 
     // Round the hole's centre at the origin, tail end down, so wide that the sector of the outermost wall is twice HalfWidthMm across.
@@ -73,17 +74,19 @@ internal static class RosetteEnlargedSheet
                 }
 
                 var middle = hole + ((ring.InnerMm + ring.OuterMm) / 2);
-                ladder.Add(-middle * Trig.Cos(half) * Times, Words(ring, Of), (middle * Trig.Sin(half) * Times) + 1);
+                ladder.Add(-middle * Trig.Cos(half) * Times, Words(layout.Design, ring), (middle * Trig.Sin(half) * Times) + 1);
             }
 
             Arc(Rosette.NameOf(i, channels.Count), hole + channel.OuterMm, Role.Dimension, $"{name}: outer wall, radius {Of(hole + channel.OuterMm)}");
         }
 
+        bool IsShown((Point2 Inner, Point2 Outer) joint) => joint.Outer.Y < 0 && Math.Abs(joint.Outer.X) <= -joint.Outer.Y * Trig.Tan(half);
         foreach (var (ring, tile) in TileJoints.Rows(layout))
         {
-            foreach (var (inner, outer) in TileJoints.Of(tile, new Point2(0, 0)).Where(j => j.Outer.Y < 0 && Math.Abs(j.Outer.X) <= -j.Outer.Y * Trig.Tan(half)))
+            foreach (var (inner, outer) in TileJoints.Of(tile, new Point2(0, 0)).Where(IsShown))
             {
-                board.Line($"{Part} {ring.Name}", Role.Dimension, new Point2(inner.X * Times, inner.Y * Times), new Point2(outer.X * Times, outer.Y * Times));
+                var (from, to) = (new Point2(inner.X * Times, inner.Y * Times), new Point2(outer.X * Times, outer.Y * Times));
+                board.Line($"{Part} {ring.Name}", Role.Dimension, from, to);
             }
         }
 
@@ -92,26 +95,22 @@ internal static class RosetteEnlargedSheet
         ladder.Draw(board);
     }
 
-    private static string Words(Ring ring, Func<double, string> of)
+    private static string Words(Design design, Ring ring)
     {
-        var woods = (ring.Wood, ring.SecondWood) switch
-        {
-            ({ } first, { } second) => $", {Plain(first)} and {Plain(second)}",
-            ({ } only, null) => $", {Plain(only)}",
-            _ => "",
-        };
+        var (shelf, section) = (new WoodShelf(design), design.Each(Rings.Section)[ring.Number - 1]);
+        string[] named = [.. new[] { section.Find(Rings.Wood), section.Find(Rings.SecondWood) }.Where(w => w is not null).Select(w => shelf[w!.Value].Name)];
+        var woods = named.Length > 0 ? $", {string.Join(" and ", named)}" : "";
         var tiles = ring.Tiles is { } row ? $", {NumberFormat.Whole(row.Count)} of them{(row.Repeat > 1 ? $" in motifs of {NumberFormat.Whole(row.Repeat)}" : "")}" : "";
-        return $"{ring.Name}: {of(ring.WidthMm)} wide{tiles}{woods}";
+        return $"{ring.Name}: {LengthText.WithUnit(ring.WidthMm, design.Units)} wide{tiles}{woods}";
     }
-
-    private static string Plain(string wood) => wood.Replace('_', ' ');
 
     private static void Section(SheetBoard board, Layout layout, IReadOnlyList<RingChannel> channels, Point2 corner)
     {
         string Of(double mm) => LengthText.WithUnit(mm, layout.Design.Units);
         var top = layout.Top.ThicknessMm;
         Point2 At(double x, double y) => new(corner.X + (x * Times), corner.Y - (y * Times));
-        var outside = channels.SelectMany(c => new[] { At(c.InnerMm, 0), At(c.InnerMm, Math.Min(c.DepthMm, top)), At(c.OuterMm, Math.Min(c.DepthMm, top)), At(c.OuterMm, 0) });
+        double Floor(RingChannel channel) => Math.Min(channel.DepthMm, top);
+        var outside = channels.SelectMany(c => new[] { At(c.InnerMm, 0), At(c.InnerMm, Floor(c)), At(c.OuterMm, Floor(c)), At(c.OuterMm, 0) });
         var far = channels[^1].OuterMm + BeyondMm;
         Point2[] line = [At(far, top), At(0, top), At(0, 0), .. WithoutSpikes([.. outside]), At(far, 0)];
         board.Draw(SectionPart, Role.Dimension, new Contour(line.Select(p => new Vertex(p)), isClosed: false));

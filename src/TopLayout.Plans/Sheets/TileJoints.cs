@@ -10,7 +10,9 @@ internal static class TileJoints
     /// <summary>The rows of tiles round a round hole; none round another.</summary>
     public static IEnumerable<(Ring Ring, Tile Tile)> Rows(Layout layout) => layout.Hole.Radius is not { } hole
         ? []
-        : Rosette.Channels(layout.Design, hole).SelectMany(c => c.Rings).Where(r => r.Tiles is not null).Select(r => (r, new Tile(r.Tiles!, hole + r.InnerMm, hole + r.OuterMm)));
+        : from ring in Rosette.Channels(layout.Design, hole).SelectMany(c => c.Rings)
+          where ring.Kind == RingKind.Tiles
+          select (ring, new Tile(ring.Tiles!, hole + ring.InnerMm, hole + ring.OuterMm));
 
     /// <summary>From the inner end to the outer, round a centre.</summary>
     public static IEnumerable<(Point2 Inner, Point2 Outer)> Of(Tile tile, Point2 center)

@@ -1,6 +1,8 @@
+using System.Text.Json;
 using TopLayout.Lutherie.Designs;
 using TopLayout.Lutherie.Parts;
 using TopLayout.Lutherie.Shops.Rosettes;
+using TopLayout.Plans.Reports;
 using TopLayout.Tests.Parts;
 
 namespace TopLayout.Tests.Shops;
@@ -134,6 +136,19 @@ public class RefitShopTests
         Check.Near(12, row.WidthMm, 1e-9, "width");
     }
 
+    [Fact]
+    public void Report_SaysFillersAndAnOvalRing()
+    {
+        var text = RefitText.Of(RefitShop.Weigh(Built.PresetText("jumbo"), "a.toml", 97, null).Report!, LengthUnit.Millimetre);
+        var json = JsonDocument.Parse(RefitJson.Write(RefitShop.Weigh(Built.PresetText("jumbo"), "a.toml", 97, null).Report!)).RootElement;
+        var oval = RefitText.Of(RefitShop.Weigh(Built.PresetText("auditorium"), "a.toml", 100, new OldRing(55.3, 63.75) { OvalMm = 1 }).Report!, LengthUnit.Millimetre);
+
+        Assert.Contains("\n   cost     5 filler lines of 0.6 mm inside the ring\n", text, StringComparison.Ordinal);
+        Assert.Contains("\n   residue  0 mm, with the fillers 4.5 mm of bare wood stays\n", text, StringComparison.Ordinal);
+        Assert.Equal(5, json.GetProperty("ways").EnumerateArray().Single(w => w.GetProperty("key").GetString() == "keep-ring").GetProperty("fillers").GetInt32());
+        Assert.Contains("the ring measures 110.6 mm to 127.5 mm across, on the average; it is 1 mm oval;", oval, StringComparison.Ordinal);
+    }
+
     /// <summary>By hand: 0.4 oval, the ring reaches 0.1 in and out: walls at 54.4 − 0.1 and 60.4 + 0.1, and 0.1 for glue.</summary>
     [Fact]
     public void SalvagedOval_LeftAsItIs_HasAChannelThatTakesIt()
@@ -154,10 +169,14 @@ public class RefitShopTests
     {
         var text = Built.PresetText("auditorium").With("[hole_reinforcement]\nstyle = \"ring\"\ninset = 20\nwidth = 10");
 
-        var kept = RefitShop.Weigh(text, "a.toml", 96, null).Report!.Options.Single(o => o.Option.Key == "keep-ring");
+        var report = RefitShop.Weigh(text, "a.toml", 96, null).Report!;
+        var kept = report.Options.Single(o => o.Option.Key == "keep-ring");
 
         Assert.Contains(kept.NewFindings, f => f.Rule.Code == "TL3002" && f.Sentence.Contains("hole reinforcement", StringComparison.Ordinal));
         Assert.Equal("TL3001", Assert.Single(kept.GoneFindings).Rule.Code);
+        var said = RefitText.Of(report, LengthUnit.Millimetre);
+        Assert.Contains("\n   then     note TL3002: the walls of the rosette channel", said, StringComparison.Ordinal);
+        Assert.Contains("\n   no more  note TL3001: the walls of the rosette channel", said, StringComparison.Ordinal);
     }
 
     /// <summary>Nothing is recommended while a check that passed before fails.</summary>

@@ -31,7 +31,9 @@ public static class CutterSettings
         var channels = Rosette.Channels(design, hole);
         return
         [
-            .. channels.Index().Reverse().SelectMany(c => Walls(channels, c.Index, hole, bit, pin).Select(w => w with { DepthMm = c.Item.DepthMm + levelling, FitsBit = Fits(c.Item, bit) })),
+            .. from c in channels.Index().Reverse()
+               from wall in Walls(channels, c.Index, hole, bit, pin)
+               select wall with { DepthMm = c.Item.DepthMm + levelling, FitsBit = Fits(c.Item, bit) },
             WasteInside("soundhole", hole, layout.Top.ThicknessMm + levelling, bit, pin),
         ];
     }

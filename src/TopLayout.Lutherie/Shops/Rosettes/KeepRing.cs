@@ -53,7 +53,8 @@ public sealed class KeepRing() : RefitStrategy("keep-ring", "keep the ring, chan
 
     private static (RefitVerdict Verdict, string Reason) Verdict(RefitCase refit, double margin, int fitting) =>
         fitting > MostFillers ? (RefitVerdict.Workable, $"the margin is {Fine(margin)}; {Fine(refit.UsualMarginMm)} or less is usual")
-            : IsOpened(refit) ? (RefitVerdict.Workable, $"it is {Fine(refit.Ring.OvalMm)} oval, and pressed round whole it strains its edges by {Mm.Percent(PressedRoundStrain(refit.Ring))}; {Fine(OvalFromMm)} or less is left as it is")
+            : IsOpened(refit) ? (RefitVerdict.Workable, $"it is {Fine(refit.Ring.OvalMm)} oval, and pressed round whole it strains its edges by "
+                + $"{Mm.Percent(PressedRoundStrain(refit.Ring))}; {Fine(OvalFromMm)} or less is left as it is")
             : (RefitVerdict.Recommended, $"the ring is not touched, and {Fine(margin)} of wood stays between it and the hole");
 
     private static string Cost(RefitCase refit, int fitting, int fillers)
