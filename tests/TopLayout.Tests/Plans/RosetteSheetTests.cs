@@ -29,6 +29,15 @@ public class RosetteSheetTests
         Assert.Single(circles.Select(c => (c["10"], c["20"])).Distinct());
     }
 
+    /// <summary>Seen through the top, where two parts may each have a line of their own, a wall that two channels share is still one.</summary>
+    [Fact]
+    public void SharedWalls_OnTheInsidePlan_AreOneCircleEach()
+    {
+        var hidden = Entities(Sheet("classical", "inside-plan")).Where(e => e["0"] == "CIRCLE" && e["8"].StartsWith("ROSETTE", StringComparison.Ordinal)).ToList();
+
+        Assert.Equal([48.0, 49.1, 58.9, 60], hidden.Select(c => Math.Round(Number(c["40"]), 4)).Order());
+    }
+
     /// <summary>The templates are nested: pivot hole, disc and rings round one centre; every tile is a closed outline of four corners.</summary>
     [Theory]
     [InlineData("auditorium", 4)]
