@@ -26,7 +26,7 @@ public class DrawTests(ITestOutputHelper output)
         string[] drilled = preset is "auditorium" or "arc-chain" ? ["drill-points"] : [];
         string[] sheets =
         [
-            "bridge-place", "grain", "inside-plan", "numbers", "outline", "outside-plan", .. fails ? (string[])[] : ["rosette", "mould", .. halves],
+            "bridge-place", "grain", "inside-plan", "numbers", "outline", "outside-plan", "rosette-enlarged", .. fails ? (string[])[] : ["rosette", "rosette-templates", "mould", .. halves],
             .. preset == "tapered-tongue" ? (string[])["tongue"] : [], .. drilled,
         ];
         string[] forms = [".dxf", ".svg", ".pdf", "-tiles.pdf"];

@@ -14,8 +14,8 @@ public static class ChannelFloorCheck
 
     /// <summary>One finding per channel.</summary>
     public static IEnumerable<Finding> Of(Layout layout) =>
-        from channel in layout.Members
-        where channel.Kind == MemberKind.Channel
+        from pair in layout.Members.Where(m => m.Kind == MemberKind.Channel).Zip(Rosette.Channels(layout.Design, layout.Hole.Radius))
+        let channel = pair.First
         let floor = layout.Top.ThicknessMm - channel.ThicknessMm
         let severity = floor <= 0 ? Severity.Fail : floor < LeastMm ? Severity.Warning : floor < UsualMm - Geometry.Tolerances.TouchMm ? Severity.Remark : Severity.Pass
         select new Finding(
@@ -27,7 +27,7 @@ public static class ChannelFloorCheck
                 : $"the {channel.Name}, {Say.Mm(channel.ThicknessMm)} deep, goes through the top of {Say.Mm(layout.Top.ThicknessMm)}; a floor of {Say.Mm(UsualMm)} or more is usual")
         {
             Measured = new Measurement(floor, "mm", severity >= Severity.Warning ? LeastMm : UsualMm),
-            Place = layout.Design[Rosette.Depth].Place,
+            Place = Rosette.DepthPlace(layout.Design, pair.Second),
             OtherPlaces = [layout.Design[Plate.Thickness].Place],
             Cure = severity == Severity.Pass ? null : $"make the channel {Say.Mm(Math.Max(0, layout.Top.ThicknessMm - UsualMm))} deep or less, and its inlay thinner",
         };

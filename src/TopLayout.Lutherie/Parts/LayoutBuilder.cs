@@ -60,7 +60,7 @@ public static class LayoutBuilder
             Frets = Scale.Frets(design),
             Saddle = Scale.Saddle(design),
             Hole = hole,
-            HoleLiner = Soundhole.LinerOf(design, hole),
+            HoleLiner = Soundhole.LinerLine(design, hole),
             Members = [.. bench.Members],
             Marks = [.. bench.Marks],
             DrillPoints = [.. bench.DrillPoints],

@@ -1,10 +1,17 @@
+using TopLayout.Drawing;
+using TopLayout.Geometry;
 using TopLayout.Lutherie.Parts;
+using TopLayout.Lutherie.Shops.Rosettes;
 
 namespace TopLayout.Plans.Reports;
 
 /// <summary>The numbers of the hole's edge: its arcs where it is not round, the liner, the rosette's channel.</summary>
 internal static class HoleNumbers
 {
+    // Two steps nearer than this lie on one line; a reinforcement wants to reach this far past a wall. Common practice, no source.
+    private const double StepApartMm = 1;
+    private const double OverlapMm = 3;
+
     /// <summary>Rows of what, value, remark.</summary>
     public static IEnumerable<IReadOnlyList<Cell>> Rows(Layout layout)
     {
@@ -19,18 +26,84 @@ internal static class HoleNumbers
 
         if (layout.HoleLiner is { } liner)
         {
-            // On its middle line the strip is neither stretched nor pressed.
-            yield return ["soundhole liner, length of the strip", (hole.Edge.Length + liner.Length) / 2, "on its middle line; add the lap of the joint"];
+            foreach (var row in Liner(layout, liner))
+            {
+                yield return row;
+            }
         }
 
         var channels = Rosette.Channels(layout.Design, hole.Radius);
         foreach (var (i, channel) in channels.Index())
         {
             var (start, from, what) = hole.Radius is { } radius ? (radius, "from the hole's centre", "radius") : (0, "from the hole's edge", "wall");
-            var (name, depth) = (Rosette.NameOf(i, channels.Length), layout.Design[Rosette.Depth].Value);
+            var (name, depth) = (Rosette.NameOf(i, channels.Length), channel.DepthMm);
             yield return [$"{name}, inner {what}", start + channel.InnerMm, from];
             yield return [$"{name}, outer {what}", start + channel.OuterMm, from];
-            yield return [$"{name}, depth", depth, $"leaves a floor of {LengthText.WithUnit(layout.Top.ThicknessMm - depth, layout.Design.Units)}"];
+            yield return [$"{name}, depth", depth, $"leaves a floor of {LengthText.WithUnit(layout.Top.ThicknessMm - depth, layout.Design.Units)}{OverReinforcement(layout, channel)}"];
         }
+
+        if (hole.Radius is { } round && channels.Length > 0 && layout.Find(Fretboard.Name) is not null)
+        {
+            yield return UnderTheBoard(layout, round + channels[0].InnerMm, round + channels[^1].OuterMm);
+        }
+    }
+
+    // A ring that reaches past the board's end dives under it; one that does not has no place to hide a joint.
+    private static IReadOnlyList<Cell> UnderTheBoard(Layout layout, double inner, double outer)
+    {
+        var hidden = HiddenArc.Of(layout, inner, outer).LengthAt((inner + outer) / 2);
+        var toBoard = -layout.Hole.Center.Y - Fretboard.EndFromNeckEdge(layout.Design);
+        return
+        [
+            "ring under the fretboard, on its middle line", hidden,
+            outer <= toBoard ? "the whole ring shows: fit it exactly, its joint at the neck end"
+                : hidden > 0 ? "hides joints and gaps; level the ring there, or relieve the underside of the board"
+                : "the ring reaches under the board, too little to hide a joint; level it there, or relieve the underside of the board",
+        ];
+    }
+
+    private static IEnumerable<IReadOnlyList<Cell>> Liner(Layout layout, Contour liner)
+    {
+        var (design, hole) = (layout.Design, layout.Hole);
+        var (lap, stuff) = (design.Find(Soundhole.LinerLap)?.Value ?? 0, design.Find(Soundhole.LinerOf)?.Value ?? LinerStuff.Wood);
+
+        // On its middle line the strip is neither stretched nor pressed.
+        yield return
+        [
+            "soundhole liner, length of the strip",
+            ((hole.Edge.Length + liner.Length) / 2) + lap,
+            lap > 0 ? $"on its middle line, with a lap of {LengthText.WithUnit(lap, design.Units)}: taper both ends over it" : "on its middle line; its ends butt",
+        ];
+
+        var tightest = liner.Segments.Where(s => s.IsArc).Min(s => s.Radius);
+        var bent = new BentLine(tightest, design[Soundhole.Liner].Value);
+        yield return
+        [
+            "soundhole liner, tightest inner radius",
+            tightest,
+            $"bend strain {NumberFormat.Trimmed(bent.Strain * 100, 2)} %{(stuff, bent.Strain > BentLine.BendHotFrom) switch
+            {
+                (LinerStuff.Sheet, true) => ": warm it in hot water; solvents and flames are a danger with plastic sheet: air, no flame",
+                (LinerStuff.Sheet, false) => "; solvents and flames are a danger with plastic sheet: air, no flame",
+                (_, true) => ": bend it hot first, the iron burns",
+                _ => "",
+            }}",
+        ];
+    }
+
+    // Glued inside it carries the floor where it covers both walls and more; an edge under a wall would put two steps on one line.
+    private static string OverReinforcement(Layout layout, RingChannel channel)
+    {
+        if (layout.Find(HoleReinforcement.Name) is null)
+        {
+            return "";
+        }
+
+        var section = layout.Design.In(HoleReinforcement.Section);
+        var (from, to) = (section[HoleReinforcement.Inset].Value, section[HoleReinforcement.Inset].Value + section[HoleReinforcement.Width].Value);
+        var onWall = new[] { channel.InnerMm, channel.OuterMm }.Any(w => Math.Abs(w - from) < StepApartMm || Math.Abs(w - to) < StepApartMm);
+        return onWall ? "; an edge of the hole reinforcement lies under a wall: move it"
+            : from <= channel.InnerMm - OverlapMm && to >= channel.OuterMm + OverlapMm ? "; the hole reinforcement covers both walls"
+            : "; the hole reinforcement does not reach past both walls";
     }
 }

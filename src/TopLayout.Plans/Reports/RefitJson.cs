@@ -61,8 +61,16 @@ public static class RefitJson
         Number(json, "margin", option.MarginMm);
         Number(json, "residue", option.ResidueMm);
         json.WriteString("residue_where", option.ResidueWhere);
-        json.WriteStartArray("new_findings");
-        foreach (var finding in tried.NewFindings)
+        json.WriteNumber("fillers", option.Fillers);
+        Findings(json, "new_findings", tried.NewFindings);
+        Findings(json, "gone_findings", tried.GoneFindings);
+        json.WriteEndObject();
+    }
+
+    private static void Findings(Utf8JsonWriter json, string key, IEnumerable<Finding> findings)
+    {
+        json.WriteStartArray(key);
+        foreach (var finding in findings)
         {
             json.WriteStartObject();
             json.WriteString("code", finding.Rule.Code);
@@ -73,7 +81,6 @@ public static class RefitJson
         }
 
         json.WriteEndArray();
-        json.WriteEndObject();
     }
 
     private static void Number(Utf8JsonWriter json, string key, double value) => json.WriteNumber(key, Math.Round(value, 6) + 0.0);

@@ -15,7 +15,8 @@ public static class RefitText
         string Said(double mm) => LengthText.WithUnit(mm, units);
         var text = new StringBuilder();
         void Line(string line) => text.Append(line).Append('\n');
-        Line($"Hole {Said(report.OldDiameterMm)} -> {Said(report.NewDiameterMm)}; the ring measures {Said(2 * report.Ring.InnerMm)} to {Said(2 * report.Ring.OuterMm)} across; its channel leaves a floor of {Said(report.FloorMm)}.");
+        var oval = report.Ring.OvalMm > 0 ? $", on the average; it is {Said(report.Ring.OvalMm)} oval" : "";
+        Line($"Hole {Said(report.OldDiameterMm)} -> {Said(report.NewDiameterMm)}; the ring measures {Said(2 * report.Ring.InnerMm)} to {Said(2 * report.Ring.OuterMm)} across{oval}; its channel leaves a floor of {Said(report.FloorMm)}.");
         if (report.AirBeforeHz is { } before && report.AirAfterHz is { } after)
         {
             Line($"Air in the body, an estimate with rigid walls: {NumberFormat.Fixed(after / before, 3)} times as high ({NumberFormat.Trimmed(before, 0)} -> {NumberFormat.Trimmed(after, 0)} Hz).");
@@ -42,6 +43,11 @@ public static class RefitText
             foreach (var finding in tried.NewFindings)
             {
                 Line($"   then     {FindingText.Word(finding.Severity)} {finding.Rule.Code}: {finding.Sentence}{(finding.Cure is { } cure ? $"; cure: {cure}" : "")}");
+            }
+
+            foreach (var finding in tried.GoneFindings)
+            {
+                Line($"   no more  {FindingText.Word(finding.Severity)} {finding.Rule.Code}: {finding.Sentence}");
             }
         }
 

@@ -58,7 +58,7 @@ internal static class RosetteNumbers
             return (IReadOnlyList<Cell>)
             [
                 r.Name, hole + r.InnerMm, hole + r.OuterMm, r.Kind == RingKind.Tiles ? (Cell)"" : line.StripMm(), hidden,
-                r.Kind != RingKind.Line ? "" : $"bend strain {NumberFormat.Trimmed(line.Strain * 100, 2)} %{(line.Strain > BentLine.BendHotFrom ? ": bend it hot first" : "")}",
+                !r.IsStrip ? "" : $"bend strain {NumberFormat.Trimmed(line.Strain * 100, 2)} %{(line.Strain > BentLine.BendHotFrom ? ": bend it hot first" : "")}",
             ];
         }));
 
@@ -66,7 +66,8 @@ internal static class RosetteNumbers
         "rosette_tiles",
         "Tiles: blanks with straight sides and flat ends",
         [
-            new("ring", "ring"), new("count", "tiles"), new("inner_width", "inner end"), new("outer_width", "outer end"), new("depth", "depth"), new("off_square", "off square, each side"),
+            new("ring", "ring"), new("count", "tiles"), new("inner_width", "blank's inner end"), new("outer_width", "outer end"), new("depth", "depth"),
+            new("finished_depth", "finished depth"), new("off_square", "off square, each side"),
             new("gap", "gap outside"), new("stand_off", "corners off the round wall"), new("remark", "remark"),
         ],
         rings.Select(r =>
@@ -75,11 +76,24 @@ internal static class RosetteNumbers
             var hidden = tile.HiddenIn(HiddenArc.Of(layout, tile.InnerRadiusMm, tile.OuterRadiusMm));
             return (IReadOnlyList<Cell>)
             [
-                r.Name, new Cell.Number(tile.Row.Count), tile.InnerWidthMm, tile.OuterWidthMm, tile.DepthMm,
+                r.Name, new Cell.Number(tile.Row.Count), tile.InnerWidthMm, tile.OuterWidthMm, tile.DepthMm, tile.FinishedDepthMm,
                 $"{NumberFormat.Trimmed(tile.Row.Shape == TileShape.Wedge ? tile.HalfTurn.Degrees : 0, 2)}°", tile.OuterGapMm, tile.StandOffMm,
-                $"{NumberFormat.Whole(hidden)} hide under the board; an error of {LengthText.Of(FaceError)} on every face adds up to {LengthText.Of(tile.BuildUp(FaceError))}: fit the last one",
+                $"{Pattern(r)}{NumberFormat.Whole(hidden)} hide under the board; an error of {LengthText.Of(FaceError)} on every face adds up to "
+                    + $"{LengthText.Of(tile.BuildUp(FaceError))}: fit the last one{Straight(tile)}{(tile.FinishedDepthMm > 0 ? "" : "; flat ends find no room: cut both round")}",
             ];
         }));
+
+    private static string Pattern(Ring ring)
+    {
+        var row = ring.Tiles!;
+        var woods = ring.SecondWood is null ? "" : ", two woods by turns";
+        var motifs = row.Repeat > 1 ? $"{NumberFormat.Whole(row.Count / row.Repeat)} motifs of {NumberFormat.Whole(row.Repeat)}{woods}; " : "";
+        return $"{motifs}{(row.Start == TileStart.Tile ? "the middle of a tile" : "a joint")} on the centre line; ";
+    }
+
+    private static string Straight(Tile tile) => tile.Row.Shape == TileShape.Straight && tile.OuterGapMm > Tile.UnseenGapMm
+        ? $"; the gaps show: taper them, or take {NumberFormat.Whole(tile.StraightFrom)} or more"
+        : "";
 
     private static string Said(Layout layout, double mm) => LengthText.WithUnit(mm, layout.Design.Units);
 }

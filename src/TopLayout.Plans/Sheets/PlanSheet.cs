@@ -57,9 +57,10 @@ internal static class PlanSheet
         var box = view.Map(layout.Outline).Bounds;
         board.Line("centre line", Role.Centre, new Point2(0, box.Max.Y + 6), new Point2(0, box.Min.Y - 6));
         board.Line("datum", Role.Centre, new Point2(box.Min.X, 0), new Point2(box.Max.X, 0));
+        var walls = ChannelWalls.Of(layout).ToLookup(w => w.Channel, w => w.Wall);
         foreach (var member in layout.Members)
         {
-            Member(board, member, view);
+            Member(board, member, member.Kind == MemberKind.Channel ? walls[member] : member.Footprint.Loops, view);
         }
 
         Fittings.Draw(board, layout, view);
@@ -67,7 +68,7 @@ internal static class PlanSheet
         board.Line("saddle", saddle, view.Map(layout.Saddle.Bass), view.Map(layout.Saddle.Treble));
     }
 
-    private static void Member(SheetBoard board, Member member, FaceView view)
+    private static void Member(SheetBoard board, Member member, IEnumerable<Contour> loops, FaceView view)
     {
         var isNear = member.Face == view.Face;
         var role = (isNear, member.Kind) switch
@@ -76,7 +77,7 @@ internal static class PlanSheet
             (true, _) => Role.Mark,
             _ => Role.Hidden,
         };
-        foreach (var loop in member.Footprint.Loops)
+        foreach (var loop in loops)
         {
             board.Draw(member.Name, role, view.Map(loop), isNear ? Emphasis.Normal : Emphasis.Faint);
         }

@@ -17,18 +17,23 @@ internal static class RosetteSheet
         var view = new FaceView(TopFace.Outside, layout.Design.Get(Identity.Handed).Value);
         board.Draw("soundhole", Role.Cut, view.Map(hole.Edge));
         var body = view.Map(hole.Edge).Bounds;
-        foreach (var channel in layout.Members.Where(m => m.Kind == MemberKind.Channel))
+        foreach (var (channel, wall) in ChannelWalls.Of(layout))
         {
-            foreach (var loop in channel.Footprint.Loops)
-            {
-                board.Draw(channel.Name, Role.Pocket, view.Map(loop));
-                body = body.Union(view.Map(loop).Bounds);
-            }
+            board.Draw(channel.Name, Role.Pocket, view.Map(wall));
+            body = body.Union(view.Map(wall).Bounds);
         }
 
         foreach (var ring in Rosette.Channels(layout.Design, hole.Radius).SelectMany(c => c.Rings.Skip(1)))
         {
             board.Draw(ring.Name, Role.Mark, view.Map(hole.LineOutside(ring.InnerMm, ring.Name)));
+        }
+
+        foreach (var (ring, tile) in TileJoints.Rows(layout))
+        {
+            foreach (var (inner, outer) in TileJoints.Of(tile, hole.Center))
+            {
+                board.Line(ring.Name, Role.Mark, view.Map(inner), view.Map(outer));
+            }
         }
 
         foreach (var edge in layout.Find(Fretboard.Name)?.Footprint.Edges ?? [])
@@ -44,7 +49,6 @@ internal static class RosetteSheet
         board.Line("centre line", Role.Centre, new Point2(0, body.Max.Y + 5), new Point2(0, body.Min.Y - 6));
         FaceMarks.Draw(board, view, body);
         Measures(board, layout, view, body);
-        RosetteDetails.Draw(board, layout);
         var drawn = board.Extents;
         board.Write(Cautions.Part, Cautions.Cutting, new Point2(drawn.Min.X, drawn.Min.Y - 7));
         TitleBlock.Draw(board, top, "Rosette and soundhole, full size", FaceMarks.Reading(view), new Point2(drawn.Min.X, drawn.Min.Y - 12), board.Extents.Width);
@@ -66,9 +70,13 @@ internal static class RosetteSheet
         var (from, word) = hole.Radius is { } r ? (r, "radius") : (0, "from the hole's edge");
         foreach (var (i, channel) in channels.Index())
         {
-            var (name, depth) = (channels.Length == 1 ? "channel" : $"channel {NumberFormat.Whole(i + 1)}", Of(design[Rosette.Depth].Value));
+            var (name, depth) = (channels.Length == 1 ? "channel" : $"channel {NumberFormat.Whole(i + 1)}", Of(channel.DepthMm));
             var last = i == channels.Length - 1 ? $"; {depth} deep; cut it before the hole" : $"; {depth} deep";
-            ladder.Add(centre - hole.HalfLength - channel.InnerMm, $"{name}: inner wall, {word} {Of(from + channel.InnerMm)}");
+            if (i == 0 || channels[i - 1].OuterMm != channel.InnerMm)
+            {
+                ladder.Add(centre - hole.HalfLength - channel.InnerMm, $"{name}: inner wall, {word} {Of(from + channel.InnerMm)}");
+            }
+
             foreach (var ring in channel.Rings)
             {
                 ladder.Add(centre - hole.HalfLength - ((ring.InnerMm + ring.OuterMm) / 2), $"{ring.Name}, {Of(ring.WidthMm)} wide");

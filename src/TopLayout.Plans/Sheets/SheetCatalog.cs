@@ -33,6 +33,8 @@ public static class SheetCatalog
         new("half-template", true, HalfTemplateSheets.Draw),
         new("mould", true, top => One(MouldSheet.Draw(top))) { HasCentreLine = true },
         new("rosette", true, top => One(RosetteSheet.Draw(top))),
+        new("rosette-enlarged", false, top => One(RosetteEnlargedSheet.Draw(top))),
+        new("rosette-templates", true, top => One(RosetteTemplateSheet.Draw(top))),
         new("bridge-place", false, top => One(BridgeSheet.Draw(top))),
         new("tongue", true, top => One(TongueSheet.Draw(top))),
         new("parts", true, PartSheets.Draw) { Folder = "parts" },

@@ -14,7 +14,7 @@ public class RoomCheckTests
     [InlineData(58.7, null)]
     public void Hole_NearTheNeckEnd_IsMeasuredAgainstTheLinings(double centre, double? past)
     {
-        var findings = Of(t => t.Without("[rosette]").Replaced("behind_fretboard = 6 ", FormattableString.Invariant($"from_neck_edge = {centre} ")));
+        var findings = Of(t => t.WithRosette(null).Replaced("behind_fretboard = 6 ", FormattableString.Invariant($"from_neck_edge = {centre} ")));
 
         Expect(findings, "soundhole", past);
     }

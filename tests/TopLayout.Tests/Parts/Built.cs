@@ -52,6 +52,15 @@ internal static class Built
         return text.Remove(start, text.IndexOf("\n[", start, StringComparison.Ordinal) + 1 - start);
     }
 
+    /// <summary>The text with another rosette in the place of its own and its rings; none when the lines are left out.</summary>
+    public static string WithRosette(this string text, string? lines = "margin = 4\nwidth = 9\ndepth = 1.4\n")
+    {
+        var (start, last) = (text.IndexOf("[rosette]", StringComparison.Ordinal), text.LastIndexOf("[[ring]]", StringComparison.Ordinal));
+        Assert.True(start >= 0, "no rosette");
+        var end = text.IndexOf("\n[", Math.Max(start, last), StringComparison.Ordinal) + 1;
+        return text[..start] + (lines is null ? "" : $"[rosette]\n{lines}\n") + text[end..];
+    }
+
     /// <summary>The text with sections added before the last.</summary>
     public static string With(this string text, string sections) => text.Replaced("[season]", sections + "\n\n[season]");
 }

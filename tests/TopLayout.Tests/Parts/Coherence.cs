@@ -51,15 +51,16 @@ internal static class Coherence
         && design[Limits.NoteFrom].Value <= design[Limits.WarnFrom].Value
         && design[Limits.WarnFrom].Value <= design[Limits.FailFrom].Value;
 
-    private static bool IsHole(Design design) => design.Get(Soundhole.Shape).Value == HoleShape.Round == !design.Find(Soundhole.Length).HasValue;
+    private static bool IsHole(Design design) => design.Get(Soundhole.Shape).Value == HoleShape.Round == !design.Find(Soundhole.Length).HasValue
+        && (design[Soundhole.Liner].Value > 0 || !(design.Find(Soundhole.LinerOf).HasValue || design.Find(Soundhole.LinerLap).HasValue));
 
-    // A ring alone in its channel: tiles by number or by length, two woods on an even number of them.
+    // A ring alone in its channel: tiles by number or by length, two woods on an even number of them, motifs whole.
     private static bool IsRing(DesignSection ring)
     {
-        var (tiles, length, second) = (ring.Find(Rings.Tiles), ring.Find(Rings.TileLength), ring.Find(Rings.SecondWood));
+        var (tiles, length, second, repeat) = (ring.Find(Rings.Tiles), ring.Find(Rings.TileLength), ring.Find(Rings.SecondWood), ring.Find(Rings.Repeat));
         return ring[Rings.Gap].IsDefault
             && (ring.Get(Rings.Kind).Value == RingKind.Tiles
-                ? tiles.HasValue != length.HasValue && (second is null || tiles?.Value % 2 == 0)
-                : !tiles.HasValue && !length.HasValue && second is null);
+                ? tiles.HasValue != length.HasValue && (second is null || ((tiles?.Value ?? 0) % 2 == 0 && (repeat?.Value ?? 2) % 2 == 0)) && (repeat is null || (tiles?.Value ?? 0) % repeat.Value.Value == 0)
+                : !tiles.HasValue && !length.HasValue && second is null && repeat is null);
     }
 }

@@ -146,11 +146,11 @@ public class HoleShapeTests
             [("corners of radius 60 mm do not fit a D 100 mm across and 60 mm long", "make `corner_radius` 30 mm or less, or the hole larger", "corner_radius diameter")],
             Said("shape = \"d\"\ndiameter = 100\nlength = 60\ncorner_radius = 60"));
 
-        static IReadOnlyList<(string Sentence, string? Cure, string Keys)> Said(string hole) => Built.Misfits("auditorium", t => t.Replaced(RoundHole, hole));
+        static IReadOnlyList<(string Sentence, string? Cure, string Keys)> Said(string hole) => Built.Misfits("auditorium", t => t.WithRosette().Replaced(RoundHole, hole));
     }
 
-    // They hang on the X, which follows the hole.
-    private static string WithoutToneBars(string text) => text.Without("[[tone_bar]]").Without("[[tone_bar]]");
+    // They hang on the X, which follows the hole; and tiles are laid round round holes only.
+    private static string WithoutToneBars(string text) => text.WithRosette().Without("[[tone_bar]]").Without("[[tone_bar]]");
 
     private static void AtDistance(Hole hole, Contour line, double mm, string what) => Assert.All(line.Segments, s =>
     {

@@ -17,7 +17,7 @@ public class StepSheetTests
     [Fact]
     public void Steps_OfADesignWithoutTongueOrRosette_NameNeither()
     {
-        var steps = StepList.Of(Top("auditorium", "[rosette]").Layout).ToList();
+        var steps = StepList.Of(Pipeline.Check(Built.PresetText("auditorium").WithRosette(null), "auditorium").Top!.Layout).ToList();
 
         Assert.DoesNotContain(steps, s => s.Name.Contains("tongue", StringComparison.Ordinal) || s.Title.Contains("rosette", StringComparison.Ordinal));
     }
@@ -80,15 +80,5 @@ public class StepSheetTests
 
     private static IEnumerable<Sheet> Draw(string preset) => StepSheets.Draw(Top(preset));
 
-    private static ReviewedTop Top(string preset, string without = "")
-    {
-        var text = Built.PresetText(preset);
-        return Pipeline.Check(without.Length == 0 ? text : WithoutSection(text, without), preset).Top!;
-    }
-
-    private static string WithoutSection(string text, string heading)
-    {
-        var start = text.IndexOf(heading, StringComparison.Ordinal);
-        return text[..start] + text[text.IndexOf("\n[", start, StringComparison.Ordinal)..];
-    }
+    private static ReviewedTop Top(string preset) => Pipeline.Check(Built.PresetText(preset), preset).Top!;
 }

@@ -1,3 +1,4 @@
+using System.Text.RegularExpressions;
 using TopLayout.Geometry;
 using TopLayout.Lutherie.Shops.Rosettes;
 
@@ -20,14 +21,52 @@ public class RefitStrategyTests
         Check.Near(54, option.InnerMm, 1e-12, "the ring stays");
     }
 
-    /// <summary>By hand: a ring 1 mm oval in diameter reaches 0.25 mm further in than its mean radius; 2.2 − 0.25 is less than 2.</summary>
+    /// <summary>By hand: a ring 0.4 mm oval in diameter reaches 0.1 mm further in than its mean radius, and as far out: 2.05 − 0.1 is less than 2.</summary>
     [Fact]
-    public void KeepRing_Oval_CountsItsNarrowestMargin()
+    public void KeepRing_ALittleOval_IsLeftSoAndCountsItsNarrowestMargin()
     {
-        var round = Weighed(Case(new OldRing(52.2, 60), 50), "keep-ring");
-        var oval = Weighed(Case(new OldRing(52.2, 60) { OvalMm = 1 }, 50), "keep-ring");
+        var round = Weighed(Case(new OldRing(52.05, 60), 50), "keep-ring");
+        var refused = Weighed(Case(new OldRing(52.05, 60) { OvalMm = 0.4 }, 50), "keep-ring");
+        var oval = Weighed(Case(new OldRing(52.15, 60) { OvalMm = 0.4 }, 50), "keep-ring");
 
-        Assert.Equal((RefitVerdict.Recommended, RefitVerdict.Refused), (round.Verdict, oval.Verdict));
+        Assert.Equal((RefitVerdict.Recommended, RefitVerdict.Refused, RefitVerdict.Recommended), (round.Verdict, refused.Verdict, oval.Verdict));
+        Check.Near(0.2, oval.RoomMm, 1e-12, "room for the ring as it is, both walls together");
+        Assert.EndsWith("the channel 0.2 mm wider, as the ring stays oval", oval.Cost, StringComparison.Ordinal);
+    }
+
+    /// <summary>A ring 1 mm oval is opened at a joint and comes round to its mean radius, which is what the margin then counts from.</summary>
+    [Fact]
+    public void KeepRing_MoreOval_IsOpenedAndCountsItsMean()
+    {
+        var option = Weighed(Case(new OldRing(52.05, 60) { OvalMm = 1 }, 50), "keep-ring");
+
+        Assert.Equal(RefitVerdict.Workable, option.Verdict);
+        Assert.StartsWith("open one joint and let the ring come round to its mean diameter", option.Cost, StringComparison.Ordinal);
+        Check.Near(2.05, option.MarginMm, 1e-12, "margin");
+        Check.Near(0, option.RoomMm, 1e-12, "no more room than a round one");
+    }
+
+    /// <summary>
+    /// A curve drawn through points at R + (d/4)·cos 2θ: the circle through three neighbours differs in curvature from 1/R by most at the ends of
+    /// its axes, and its length is that of the mean circle, so an opened ring closes again.
+    /// </summary>
+    [Fact]
+    public void OvalRing_PressedRound_StrainsByWhatItsCurvatureChanges()
+    {
+        var ring = new OldRing(53, 63) { OvalMm = 0.8 };
+        const int Points = 2000;
+        var curve = Enumerable.Range(0, Points).Select(i => 2 * Math.PI * i / Points)
+            .Select(t => (R: 58 + (0.2 * Math.Cos(2 * t)), T: t)).Select(p => new Point2(p.R * Math.Cos(p.T), p.R * Math.Sin(p.T))).ToList();
+
+        double Curvature(int i)
+        {
+            var (a, b, c) = (curve[(i + Points - 20) % Points], curve[i], curve[(i + 20) % Points]);
+            return 2 * (b - a).Cross(c - b) / (a.DistanceTo(b) * b.DistanceTo(c) * c.DistanceTo(a));
+        }
+
+        var change = Enumerable.Range(0, Points).Max(i => Math.Abs(Curvature(i) - (1.0 / 58)));
+        Check.Near(change * 5, KeepRing.PressedRoundStrain(ring), 2e-5, "strain of the edges");
+        Check.Near(2 * Math.PI * 58, Enumerable.Range(0, Points).Sum(i => curve[i].DistanceTo(curve[(i + 1) % Points])), 0.01, "length");
     }
 
     /// <summary>Worked: 54 to 57 with a tolerance of 0.1: chords of 28.6 mm, 13 joints, 18.8 mm of ring missing.</summary>
@@ -107,11 +146,42 @@ public class RefitStrategyTests
         Check.Near(-8.17, option.ResidueMm, 0.01, "residue");
     }
 
+    /// <summary>By hand, margin 7.5, usual 3 to 6, so down to 4.5: five lines of 0.6 leave 4.5. Exactly 6 gets none; 24 lines are a rosette of their own.</summary>
+    [Theory]
+    [InlineData(46.5, 5, true)]
+    [InlineData(48, 0, true)]
+    [InlineData(35, 0, true)]
+    [InlineData(46.5, 0, false)]
+    public void KeepRing_WithTooWideAMargin_AddsFillersWhereItCan(double hole, int fillers, bool canFill)
+    {
+        var option = Weighed(Case(new OldRing(54, 64), hole) with { FilledMarginMm = 4.5, CanFill = canFill }, "keep-ring");
+
+        Assert.Equal(fillers, option.Fillers);
+        Assert.Equal(fillers > 0, option.ResidueWhere == "with the fillers 4.5 mm of bare wood stays");
+    }
+
+    /// <summary>A maker who leaves 8 mm bare anyway gets none.</summary>
+    [Fact]
+    public void KeepRing_OfAMakerWhoLeavesMoreBareWoodThanUsual_AddsNone() =>
+        Assert.Equal(0, Weighed(Case(new OldRing(54, 64), 45) with { MarginMm = 8 }, "keep-ring").Fillers);
+
+    /// <summary>Rigid pieces keep their tiles' length: 60 tiles at 54 are 63.3 at 57, so 63; of two woods by turns 64.</summary>
+    [Theory]
+    [InlineData(1, 63)]
+    [InlineData(2, 64)]
+    public void Segments_OfTiles_KeepTheirLength(int repeat, int tiles)
+    {
+        var ring = new OldRing(49, 59) { Tiles = new OldTiles(60, 0, 10) { Repeat = repeat } };
+
+        Assert.Equal(tiles, Weighed(Case(ring, 48), "segments").Tiles);
+    }
+
     /// <summary>Old and new diameters over a grid, rings of every kind: what is recommended keeps the least margin and floor.</summary>
     [Fact]
     public void Recommended_IsNeverWhatTheMarginsRefuse()
     {
         var recommended = 0;
+        var refused = new List<string>();
         for (var old = 70.0; old <= 110; old += 4)
         {
             for (var now = 70.0; now <= 110; now += 2.5)
@@ -121,6 +191,7 @@ public class RefitStrategyTests
                     var ring = new OldRing((old / 2) + margin, (old / 2) + margin + width) { Tiles = width > 8 ? new OldTiles(60, 0, width) : null };
                     var options = RefitStrategy.Weighed(new RefitCase(ring, now / 2, margin, floor, (_, _) => new HiddenArc(Angle.FromDegrees(25))));
                     Assert.Equal(options.Select(o => o.Verdict).Order(), options.Select(o => o.Verdict));
+                    refused.AddRange(options.Where(o => o.Verdict == RefitVerdict.Refused).Select(o => o.Reason));
                     foreach (var option in options.Where(o => o.Verdict != RefitVerdict.Refused))
                     {
                         recommended++;
@@ -131,6 +202,8 @@ public class RefitStrategyTests
         }
 
         Assert.True(recommended > 200, $"only {recommended}");
+        Assert.True(refused.Count > 200, $"only {refused.Count}");
+        Assert.All(refused, reason => Assert.True(reason == "the ring has no tiles" || Regex.IsMatch(reason, "[0-9]+(\\.[0-9]+)? (mm|%|tiles)"), reason));
     }
 
     private static RefitCase Case(OldRing ring, double hole) => new(ring, hole, 4, 1.4, (_, _) => new HiddenArc(Angle.Zero));

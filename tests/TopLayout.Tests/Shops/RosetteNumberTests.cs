@@ -41,7 +41,7 @@ public class RosetteNumberTests
     [Fact]
     public void Cutter_WithABitWiderThanTheChannel_SaysSo()
     {
-        var cuts = CutterSettings.Of(Built.Preset("auditorium", t => t.Replaced("width = 9\ndepth = 1.4", "width = 2\ndepth = 1.4")));
+        var cuts = CutterSettings.Of(Built.Preset("auditorium", t => t.WithRosette("margin = 4\nwidth = 2\ndepth = 1.4\n")));
 
         Assert.Equal([false, false, true], cuts.Select(c => c.FitsBit));
     }
@@ -107,6 +107,77 @@ public class RosetteNumberTests
 
             Check.Near(tile.GapSumMm, gaps, 1e-6, $"seed {Seed}, draw {n}: sum of gaps");
         }
+    }
+
+    /// <summary>Tiles finished and laid, any number, size, shape and start: none over the next, none outside the channel, the gaps those stated.</summary>
+    [Fact]
+    public void Tiles_FinishedAndLaid_StayInTheirChannelAndLeaveTheGapsStated()
+    {
+        var random = new Random(Seed);
+        for (var n = 0; n < 400; n++)
+        {
+            var (count, inner) = (random.Next(12, 200), 25 + (40 * random.NextDouble()));
+            var row = new TileRow(count, (TileShape)random.Next(2)) { Start = (TileStart)random.Next(2) };
+            var tile = new Tile(row, inner, inner + 3 + (12 * random.NextDouble()));
+            var (which, center) = ($"seed {Seed}, draw {n}: {row}", new Point2(3, -145));
+            var gaps = 0.0;
+            for (var i = 0; i < count; i++)
+            {
+                var (laid, next) = (tile.Laid(i, center), tile.Laid(i + 1, center));
+                Assert.True(Area(laid) > 0, $"{which}: clockwise or empty");
+                Assert.All(laid, p => Assert.True(p.DistanceTo(center) <= tile.OuterRadiusMm + 1e-9, $"{which}: outside the outer wall"));
+                Check.Near(inner, FromLine(center, laid[3], laid[0]), 1e-9, $"{which}: its inner end touches the inner wall");
+                Check.Near(0, laid[3].DistanceTo(next[0]), 1e-9, $"{which}: they touch inside");
+                gaps += laid[2].DistanceTo(next[1]);
+
+                // The whole neighbour lies on the far side of this tile's second side.
+                Assert.All(next, p => Assert.True((laid[2] - laid[3]).Cross(p - laid[3]) > -1e-9, $"{which}: over the next"));
+            }
+
+            Check.Near(count * tile.GapAt(tile.FinishedDepthMm), gaps, 1e-6, $"{which}: sum of gaps");
+            Check.Near(tile.OuterRadiusMm, tile.Laid(0, center)[1].DistanceTo(center), 1e-9, $"{which}: the outer corners touch the outer wall");
+        }
+
+        static double Area(IReadOnlyList<Point2> p) => ((p[2].X - p[0].X) * (p[3].Y - p[1].Y)) - ((p[3].X - p[1].X) * (p[2].Y - p[0].Y));
+        static double FromLine(Point2 point, Point2 a, Point2 b) => Math.Abs((b - a).Cross(point - a)) / a.DistanceTo(b);
+    }
+
+    /// <summary>A joint, or the middle of a tile, lies on the centre line at the tail end; with an even number so it does at the neck end.</summary>
+    [Theory]
+    [InlineData(TileStart.Joint, 40)]
+    [InlineData(TileStart.Tile, 40)]
+    [InlineData(TileStart.Tile, 41)]
+    public void Tiles_Start_LiesOnTheCentreLine(TileStart start, int count)
+    {
+        var tile = new Tile(new TileRow(count, TileShape.Wedge) { Start = start }, 50, 60);
+        var first = tile.Laid(0, new Point2(0, 0));
+
+        var on = start == TileStart.Joint ? first[0] : first[0].MidpointTo(first[3]);
+        Check.Near(0, on.X, 1e-9, "on the line");
+        Assert.True(on.Y < -49, "towards the tail");
+        var opposite = tile.Laid(count / 2, new Point2(0, 0));
+        Assert.Equal(count % 2 == 0, Math.Abs((start == TileStart.Joint ? opposite[0] : opposite[0].MidpointTo(opposite[3])).X) < 1e-9);
+    }
+
+    /// <summary>Worked: straight tiles pass from N &gt; 2πh/0.15: 418.9 for 10 mm; the gap is then 0.15 and one tile fewer leaves more.</summary>
+    [Fact]
+    public void StraightTiles_PassFromTheNumberStated()
+    {
+        static double Gap(int count) => new Tile(new TileRow(count, TileShape.Straight), 50, 60).OuterGapMm;
+
+        Assert.Equal(419, new Tile(new TileRow(40, TileShape.Straight), 50, 60).StraightFrom);
+        Assert.True(Gap(419) <= Tile.UnseenGapMm && Gap(418) > Tile.UnseenGapMm);
+    }
+
+    /// <summary>By hand, N 30, Ri 50, Ro 60: 60·cos 6° − 50 = 9.671 deep, 2·60·sin 6° = 12.543 wide outside; the blank is 0.33 deeper.</summary>
+    [Fact]
+    public void Tile_Finished_IsSmallerThanItsBlankByTheCornersThatStoodProud()
+    {
+        var tile = new Tile(new TileRow(30, TileShape.Wedge), 50, 60);
+
+        Check.Near(9.671, tile.FinishedDepthMm, 0.001, "depth");
+        Check.Near(12.543, tile.FinishedOuterWidthMm, 0.001, "width");
+        Check.Near(0.33, tile.DepthMm - tile.FinishedDepthMm, 0.002, "proud");
     }
 
     /// <summary>Worked: R 60, board 57 away and 57 wide: 38 mm; 62, 55: 59; 64, 43, 62 wide: 65; a band 54 to 62 with the board at 55: nothing.</summary>

@@ -46,12 +46,12 @@ internal static class RingFaults
     private static void Tiles(Bench bench, DesignSection ring, Hole hole)
     {
         var name = $"ring {Say.Count(ring.Number)}";
-        var (count, length, second) = (ring.Find(Rings.Tiles), ring.Find(Rings.TileLength), ring.Find(Rings.SecondWood));
+        var (count, length) = (ring.Find(Rings.Tiles), ring.Find(Rings.TileLength));
         if (ring.Get(Rings.Kind).Value != RingKind.Tiles)
         {
-            if ((count?.Place ?? length?.Place ?? second?.Place) is { } stray)
+            if ((count?.Place ?? length?.Place ?? ring.Find(Rings.Repeat)?.Place ?? ring.Find(Rings.SecondWood)?.Place) is { } stray)
             {
-                bench.Misfit(name, "a line or a band has no tiles", "say `kind = \"tiles\"`, or leave what is said of tiles out", stray, ring.Get(Rings.Kind).Place);
+                bench.Misfit(name, $"a {Word(ring)} has no tiles", "say `kind = \"tiles\"`, or leave what is said of tiles out", stray, ring.Get(Rings.Kind).Place);
             }
         }
         else if (count.HasValue == length.HasValue)
@@ -67,9 +67,42 @@ internal static class RingFaults
         {
             bench.Misfit(name, "tiles are laid round a round hole only, and this one is not", "make it a `band`, or the hole round", ring.Get(Rings.Kind).Place, bench.Design.Get(Soundhole.Shape).Place);
         }
-        else if (second is { } other && bench.Design.Has(Rosette.Section) && Rings.Find(bench.Design, hole.Radius, ring.Number) is { Tiles.Count: var tiles } && tiles % 2 != 0)
+        else
         {
-            bench.Misfit(name, $"{Say.Count(tiles)} tiles of two woods by turns would meet like beside like", "make their number even", count?.Place ?? length!.Value.Place, other.Place);
+            Motif(bench, ring, name, count?.Place ?? length!.Value.Place, hole);
         }
     }
+
+    private static void Motif(Bench bench, DesignSection ring, string name, SourcePlace tiles, Hole hole)
+    {
+        var (repeat, second) = (ring.Find(Rings.Repeat), ring.Find(Rings.SecondWood));
+        if (!bench.Design.Has(Rosette.Section) || Rings.Find(bench.Design, hole.Radius, ring.Number) is not { Tiles: { } row })
+        {
+            return;
+        }
+
+        if (second is { } wood && repeat is { Value: var odd, Place: var at } && odd % 2 != 0)
+        {
+            bench.Misfit(name, $"a motif of {Say.Count(odd)} tiles of two woods by turns would meet like beside like", "make `repeat` even", at, wood.Place);
+        }
+        else if (second is { } other && row.Count % 2 != 0)
+        {
+            bench.Misfit(name, $"{Say.Count(row.Count)} tiles of two woods by turns would meet like beside like", "make their number even", tiles, other.Place);
+        }
+        else if (repeat is { } motif && row.Count % motif.Value != 0)
+        {
+            bench.Misfit(
+                name,
+                $"{Say.Count(row.Count)} tiles do not hold whole motifs of {Say.Count(motif.Value)}",
+                $"make their number {Say.Count(Rings.Nearest(row.Count, motif.Value))}, or give `tile_length`",
+                tiles,
+                motif.Place);
+        }
+        else if (row.Count > Rings.Tiles.Possible!.Value.High)
+        {
+            bench.Misfit(name, $"it takes {Say.Count(row.Count)} tiles of that length; {Say.Count((int)Rings.Tiles.Possible.Value.High)} is the most", "make `tile_length` greater", tiles);
+        }
+    }
+
+    private static string Word(DesignSection ring) => ring.Get(Rings.Kind).Value switch { RingKind.Line => "line", RingKind.Filler => "filler", _ => "band" };
 }

@@ -51,7 +51,15 @@ public static class Rosette
     /// <summary>The channels from the hole outward; none when the design has no rosette.</summary>
     public static ImmutableArray<RingChannel> Channels(Design design, double? holeRadius) => !design.Has(Section) ? []
         : design.Has(Rings.Section) ? Rings.Channels(design, holeRadius)
-        : [new RingChannel(design[Margin].Value, design[Margin].Value + design[Width].Value, [])];
+        : [new RingChannel(design[Margin].Value, design[Margin].Value + design[Width].Value, design[Depth].Value, [])];
+
+    /// <summary>The depth of the deepest channel, mm: it leaves the least of the top. The rosette's own without rings.</summary>
+    public static double DeepestMm(Design design) =>
+        design.Has(Rings.Section) ? design.Each(Rings.Section).Max(r => r.Find(Rings.Depth)?.Value ?? design[Depth].Value) : design[Depth].Value;
+
+    /// <summary>Where the depth of a channel is said.</summary>
+    internal static SourcePlace DepthPlace(Design design, RingChannel channel) =>
+        channel.Rings.Select(r => design.Each(Rings.Section)[r.Number - 1].Find(Rings.Depth)?.Place).FirstOrDefault(p => p is not null) ?? design[Depth].Place;
 
     /// <summary>The channel's name: numbered from the hole outward when there are several.</summary>
     public static string NameOf(int index, int count) => count == 1 ? Name : $"{Name} {Say.Count(index + 1)}";
@@ -73,7 +81,7 @@ public static class Rosette
                 Kind = MemberKind.Channel,
                 Face = TopFace.Outside,
                 Footprint = Region.Between(hole.LineOutside(channel.OuterMm, "outer wall"), hole.LineOutside(channel.InnerMm, "inner wall")),
-                ThicknessMm = design[Depth].Value,
+                ThicknessMm = channel.DepthMm,
                 Material = null,
                 Grain = Angle.Zero,
                 Places = channel.Rings is [var first, ..]

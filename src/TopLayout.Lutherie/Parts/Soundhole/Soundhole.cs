@@ -17,6 +17,19 @@ public enum HoleShape
     D,
 }
 
+/// <summary>What the liner is made of.</summary>
+public enum LinerStuff
+{
+    /// <summary>A strip of wood.</summary>
+    Wood,
+
+    /// <summary>A strip of plastic sheet.</summary>
+    Sheet,
+
+    /// <summary>A strip of fibre, as hard paper.</summary>
+    Fibre,
+}
+
 /// <summary>The soundhole: round, oval or D-shaped, on the centre line or beside it.</summary>
 public static class Soundhole
 {
@@ -70,11 +83,19 @@ public static class Soundhole
     public static readonly Parameter<double> Liner = Parameter.Length(
         Section, "liner", "thickness of a strip bent round inside the hole's edge; 0 for none", possible: (0, 5), usual: (0, 2), fallback: 0);
 
+    /// <summary>What the liner is of.</summary>
+    public static readonly OptionalParameter<LinerStuff> LinerOf = Parameter.Choice(
+        Section, "liner_of", "what the liner is of; wood when left out", ("wood", LinerStuff.Wood), ("sheet", LinerStuff.Sheet), ("fibre", LinerStuff.Fibre)).Optional();
+
+    /// <summary>The lap of the liner's joint.</summary>
+    public static readonly OptionalParameter<double> LinerLap = Parameter.Length(
+        Section, "liner_lap", "how far the liner's ends lap at their joint; they butt when left out", possible: (0, 80), usual: (5, 25)).Optional();
+
     /// <summary>The two ways to place it.</summary>
     public static readonly ExactlyOneOf Position = ExactlyOneOf.Defaulted(Gap, 5, FromNeckEdge);
 
     /// <summary>All of them.</summary>
-    public static IEnumerable<Parameter> All => [Diameter, Shape, Length, StraightTowardNeck, CornerRadius, Gap, FromNeckEdge, TowardTreble, Liner];
+    public static IEnumerable<Parameter> All => [Diameter, Shape, Length, StraightTowardNeck, CornerRadius, Gap, FromNeckEdge, TowardTreble, Liner, LinerOf, LinerLap];
 
     /// <summary>Its length along the body, mm; the diameter of a round one.</summary>
     public static double LengthAlong(Design design) => design.Find(Length)?.Value ?? design[Diameter].Value;
@@ -101,7 +122,7 @@ public static class Soundhole
     internal static Hole? Build(Bench bench, Contour liningLine)
     {
         var design = bench.Design;
-        if (!IsShapeSaid(bench))
+        if (!IsShapeSaid(bench) || !IsLinerSaid(bench))
         {
             return null;
         }
@@ -133,11 +154,23 @@ public static class Soundhole
     }
 
     /// <summary>The inner face of the liner; null when there is none. The possible values leave every hole open.</summary>
-    internal static Contour? LinerOf(Design design, Hole hole) => design[Liner].Value > 0 ? hole.LineInside(design[Liner].Value, "liner") : null;
+    internal static Contour? LinerLine(Design design, Hole hole) => design[Liner].Value > 0 ? hole.LineInside(design[Liner].Value, "liner") : null;
 
     private static string Size(Design design) => design.Get(Shape).Value == HoleShape.Round
         ? $"{Say.Mm(design[Diameter].Value)} across"
         : $"{Say.Mm(design[Diameter].Value)} across, {Say.Mm(LengthAlong(design))} long";
+
+    private static bool IsLinerSaid(Bench bench)
+    {
+        var design = bench.Design;
+        if (design[Liner].Value > 0 || (design.Find(LinerOf)?.Place ?? design.Find(LinerLap)?.Place) is not { } stray)
+        {
+            return true;
+        }
+
+        bench.Misfit("soundhole", "it is said what the liner is of, or how it laps, and there is no liner", "add `liner`, its thickness, or leave that out", stray, design[Liner].Place);
+        return false;
+    }
 
     private static bool IsShapeSaid(Bench bench)
     {

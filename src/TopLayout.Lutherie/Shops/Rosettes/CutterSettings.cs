@@ -29,14 +29,11 @@ public static class CutterSettings
         var design = layout.Design;
         var (bit, pin, levelling) = (design[Rosette.Bit].Value, design[Rosette.Pin].Value, design[Rosette.Levelling].Value);
         var channels = Rosette.Channels(design, hole);
-        var depth = design[Rosette.Depth].Value + levelling;
         return
         [
-            .. channels.Index().Reverse().SelectMany(c => new[]
-            {
-                WasteInside($"{Rosette.NameOf(c.Index, channels.Length)}, outer wall", hole + c.Item.OuterMm, depth, bit, pin) with { FitsBit = Fits(c.Item, bit) },
-                WasteOutside($"{Rosette.NameOf(c.Index, channels.Length)}, inner wall", hole + c.Item.InnerMm, depth, bit, pin) with { FitsBit = Fits(c.Item, bit) },
-            }),
+            .. from c in channels.Index().Reverse()
+               from wall in Walls(channels, c.Index, hole, bit, pin)
+               select wall with { DepthMm = c.Item.DepthMm + levelling, FitsBit = Fits(c.Item, bit) },
             WasteInside("soundhole", hole, layout.Top.ThicknessMm + levelling, bit, pin),
         ];
     }
@@ -48,6 +45,24 @@ public static class CutterSettings
     /// <summary>A cut whose waste lies outside its circle: an inner wall, a loose disc.</summary>
     public static CutterSetting WasteOutside(string name, double radius, double depth, double bit, double pin) =>
         new(name, radius, radius + (bit / 2), radius - (pin / 2), depth, true);
+
+    // Where two channels share a wall, it is the step down into the deeper one, and cut with that.
+    private static IEnumerable<CutterSetting> Walls(ImmutableArray<RingChannel> channels, int index, double hole, double bit, double pin)
+    {
+        var (channel, name) = (channels[index], Rosette.NameOf(index, channels.Length));
+        if (!IsStepDown(channel.OuterMm, index + 1))
+        {
+            yield return WasteInside($"{name}, outer wall", hole + channel.OuterMm, channel.DepthMm, bit, pin);
+        }
+
+        if (!IsStepDown(channel.InnerMm, index - 1))
+        {
+            yield return WasteOutside($"{name}, inner wall", hole + channel.InnerMm, channel.DepthMm, bit, pin);
+        }
+
+        bool IsStepDown(double wall, int beside) => beside >= 0 && beside < channels.Length && channels[beside] is var next
+            && (next.InnerMm == wall || next.OuterMm == wall) && next.DepthMm > channel.DepthMm;
+    }
 
     private static bool Fits(RingChannel channel, double bit) => bit <= channel.OuterMm - channel.InnerMm;
 }

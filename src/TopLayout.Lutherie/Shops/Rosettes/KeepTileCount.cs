@@ -27,7 +27,7 @@ public sealed class KeepTileCount() : RefitStrategy("keep-count", "lay the tiles
             : each > 0 ? (RefitVerdict.Workable, $"each joint opens by {Fine(each)}, more than the {Fine(Tile.UnseenGapMm)} that is not seen")
             : (RefitVerdict.Workable, $"each tile loses {Fine(-each)} of its {Fine(length)}");
         var cost = each > 0 ? $"{Say.Count(tiles.Count)} slips of veneer, {Fine(each)} thick, between the tiles: a feature if it is meant" : $"{Say.Count(tiles.Count)} tiles trimmed by {Fine(-each)}";
-        return Option(verdict, reason, Math.Abs(each) < 0.005 ? "the tiles lifted and laid again" : cost) with
+        return Option(verdict, reason, Math.Abs(each) <= Tile.UnseenGapMm ? "the tiles lifted and laid again" : cost) with
         {
             ResidueMm = each * tiles.Count,
             ResidueWhere = "shared by all joints",
@@ -39,16 +39,5 @@ public sealed class KeepTileCount() : RefitStrategy("keep-count", "lay the tiles
     {
         var margin = new RefitChange(Rosette.Margin.To(refit.MarginMm));
         return tiles is { IsByLength: true, RingNumber: { } number } ? [margin, new RefitChange(Rings.TileLength.To(2 * Math.PI * now / tiles.Count), number)] : [margin];
-    }
-}
-
-/// <summary>Radii of the middle of a row of tiles.</summary>
-internal static class TileRadii
-{
-    /// <summary>Where it was and where it comes, mm.</summary>
-    public static (double Was, double Now) Of(RefitCase refit, OldTiles tiles, double inner)
-    {
-        var middle = tiles.FromInnerMm + (tiles.WidthMm / 2);
-        return (refit.Ring.InnerMm + middle, inner + middle);
     }
 }

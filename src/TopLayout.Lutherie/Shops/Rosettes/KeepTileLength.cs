@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using TopLayout.Lutherie.Findings;
 using TopLayout.Lutherie.Parts;
 
@@ -20,7 +19,7 @@ public sealed class KeepTileLength() : RefitStrategy("keep-length", "lay the til
 
         var (was, now) = TileRadii.Of(refit, tiles, inner);
         var length = 2 * Math.PI * was / tiles.Count;
-        var count = Math.Max(tiles.Repeat * (int)Math.Ceiling(3.0 / tiles.Repeat), tiles.Repeat * (int)Math.Round(2 * Math.PI * now / (length * tiles.Repeat)));
+        var count = Rings.Nearest(2 * Math.PI * now / length, tiles.Repeat);
         var residue = (2 * Math.PI * now) - (count * length);
 
         // Each tile's taper closes a ring of the old number: at one end of its width it gapes by the width times the difference of turns.
@@ -31,7 +30,7 @@ public sealed class KeepTileLength() : RefitStrategy("keep-length", "lay the til
             (verdict, reason) = (RefitVerdict.Workable, $"every joint gapes by {Fine(gape)} at its {(now > was ? "inner" : "outer")} end; {Fine(Tile.UnseenGapMm)} is not seen");
         }
 
-        return Option(verdict, reason, Cost(tiles.Count, count)) with { ResidueMm = residue, ResidueWhere = where, Changes = Changes(refit, tiles, count) };
+        return Option(verdict, reason, Cost(tiles.Count, count)) with { ResidueMm = residue, ResidueWhere = where, Tiles = count, Changes = TileRadii.Kept(refit, tiles, was, count) };
     }
 
     private static (RefitVerdict Verdict, string Reason, string Where) Weigh(RefitCase refit, double inner, int count, double residue)
@@ -44,12 +43,6 @@ public sealed class KeepTileLength() : RefitStrategy("keep-length", "lay the til
     }
 
     private static string Cost(int was, int now) => now == was ? "the tiles lifted and laid again"
-        : now > was ? $"{Say.Count(now - was)} more tiles to make: {Say.Count(now)} instead of {Say.Count(was)}"
-        : $"{Say.Count(was - now)} tiles left over: {Say.Count(now)} instead of {Say.Count(was)}";
-
-    private static ImmutableArray<RefitChange> Changes(RefitCase refit, OldTiles tiles, int count)
-    {
-        var margin = new RefitChange(Rosette.Margin.To(refit.MarginMm));
-        return tiles is { IsByLength: false, RingNumber: { } number } && count <= Rings.Tiles.Possible!.Value.High ? [margin, new RefitChange(Rings.Tiles.To(count), number)] : [margin];
-    }
+        : now > was ? $"{Say.Count(now - was)} more {(now - was == 1 ? "tile" : "tiles")} to make: {Say.Count(now)} instead of {Say.Count(was)}"
+        : $"{Say.Count(was - now)} {(was - now == 1 ? "tile" : "tiles")} left over: {Say.Count(now)} instead of {Say.Count(was)}";
 }

@@ -26,11 +26,20 @@ public sealed class LaySegments() : RefitStrategy("segments", "cut the ring into
             ? (RefitVerdict.Refused, $"a segment may be {Fine(chord)} long to lie within {Fine(OffMm)}; {Fine(ShortestMm)} is the least")
             : (RefitVerdict.Workable, $"segments of {Fine(chord)} lie within {Fine(OffMm)}, with {Say.Count(joints)} joints that show");
         var more = missing > 0 ? $", and {Fine(missing)} of new ring to match" : missing < 0 ? $", and {Fine(-missing)} of ring left over" : "";
-        return Option(verdict, reason, $"{Say.Count(joints)} cuts{more}") with
+        var option = Option(verdict, reason, $"{Say.Count(joints)} cuts{more}") with
         {
             ResidueMm = missing,
             ResidueWhere = missing <= 0 ? "trimmed at the joints" : missing <= refit.HiddenMm(inner) ? "one gap, under the fretboard" : "pieces let in between segments",
             Changes = [new RefitChange(Rosette.Margin.To(refit.MarginMm))],
         };
+        return refit.Ring.Tiles is { } tiles ? WithTiles(option, refit, tiles, inner) : option;
+    }
+
+    // The tiles stay as long as they are, so what is let in or left over changes their number.
+    private static RefitOption WithTiles(RefitOption option, RefitCase refit, OldTiles tiles, double inner)
+    {
+        var (was, now) = TileRadii.Of(refit, tiles, inner);
+        var count = Rings.Nearest(tiles.Count * now / was, tiles.Repeat);
+        return option with { Tiles = count, Changes = TileRadii.Kept(refit, tiles, was, count) };
     }
 }

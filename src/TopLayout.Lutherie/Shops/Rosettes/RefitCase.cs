@@ -48,6 +48,12 @@ public sealed record RefitCase(OldRing Ring, double HoleRadiusMm, double MarginM
     /// <summary>The usual margin at most, mm.</summary>
     public double UsualMarginMm { get; init; } = 6;
 
+    /// <summary>The margin that filler lines are to leave, mm: they bring it down to this, or a little more.</summary>
+    public double FilledMarginMm { get; init; } = 4;
+
+    /// <summary>Whether the design has a place for filler lines.</summary>
+    public bool CanFill { get; init; } = true;
+
     /// <summary>Thickness of a filler line, mm.</summary>
     public double FillerMm { get; init; } = 0.6;
 

@@ -42,6 +42,15 @@ public sealed record RefitOption(string Key, string Title, RefitVerdict Verdict,
     /// <summary>Where that is made up.</summary>
     public string ResidueWhere { get; init; } = "";
 
+    /// <summary>How many filler lines it lays inside the ring.</summary>
+    public int Fillers { get; init; }
+
+    /// <summary>How many tiles the ring has then; null when it has none, or as many as before.</summary>
+    public int? Tiles { get; init; }
+
+    /// <summary>By how much the channel must be wider than for a round ring, mm.</summary>
+    public double RoomMm { get; init; }
+
     /// <summary>What it changes in the design, besides the hole.</summary>
     public ImmutableArray<RefitChange> Changes { get; init; } = [];
 }

@@ -6,8 +6,12 @@ namespace TopLayout.Lutherie.Shops.Rosettes;
 /// <summary>An option, and what came of trying it on the design.</summary>
 /// <param name="Option">The option; refused where the design could not take it.</param>
 /// <param name="Text">The design's text with it; null when refused.</param>
-/// <param name="NewFindings">What the checks say of the changed design and did not say before.</param>
-public sealed record TriedOption(RefitOption Option, string? Text, ImmutableArray<Finding> NewFindings);
+/// <param name="NewFindings">What the checks, the grain check among them, say of the changed design and did not say before.</param>
+public sealed record TriedOption(RefitOption Option, string? Text, ImmutableArray<Finding> NewFindings)
+{
+    /// <summary>What the checks said before and say no more.</summary>
+    public ImmutableArray<Finding> GoneFindings { get; init; } = [];
+}
 
 /// <summary>The ways to put a ring round another hole, side by side, and what the hole changes.</summary>
 public sealed record RefitReport

@@ -22,15 +22,22 @@ public static class RefitShop
             return (null, "the design cannot be laid out as it is");
         }
 
-        if (Refusal(layout, diameter, salvaged) is { } refusal)
+        if (Refusal(layout, diameter) is { } refusal)
         {
             return (null, refusal);
         }
 
-        var hole = DesignEditor.Set(text, Parameters.Table, Soundhole.Diameter.To(diameter));
-        if (hole.Refusal is { } objection)
+        // Filler lines belong to the hole they were laid for: what is refitted are the rings behind them.
+        var (plain, objection) = RefitDesign.WithoutFillers(text, layout.Design);
+        if (plain is null)
         {
             return (null, objection);
+        }
+
+        var hole = DesignEditor.Set(plain, Parameters.Table, Soundhole.Diameter.To(diameter));
+        if (hole.Refusal is { } refused)
+        {
+            return (null, refused);
         }
 
         var (after, misfits) = Laid(hole.Text!, file);
@@ -39,18 +46,20 @@ public static class RefitShop
             return (null, $"with a hole of {Say.Mm(diameter)} {misfits[0].Sentence}");
         }
 
-        return (Report(layout, after, hole.Text!, file, salvaged), null);
+        return (Report(layout, salvaged ?? RingOf(Laid(plain, file).Layout!), after, hole.Text!, salvaged is not null), null);
     }
 
-    private static RefitReport Report(Layout before, Layout after, string text, string file, OldRing? salvaged)
+    private static RefitReport Report(Layout before, OldRing ring, Layout after, string text, bool isSalvaged)
     {
-        var ring = salvaged ?? RingOf(before);
         var design = after.Design;
-        var floor = after.Top.ThicknessMm - design[Rosette.Depth].Value;
+        var floor = after.Top.ThicknessMm - (isSalvaged ? design[Rosette.Depth].Value : Rosette.DeepestMm(design));
         var body = design.Find(Body.Type)?.Value;
-        var refit = new RefitCase(ring, after.Hole.Radius!.Value, design[Rosette.Margin].Value, floor, (inner, outer) => HiddenArc.Of(after, inner, outer))
+        var margins = Rosette.Margin.UsualFor(body)!.Value;
+        var refit = new RefitCase(ring, after.Hole.Radius!.Value, before.Design[Rosette.Margin].Value, floor, (inner, outer) => HiddenArc.Of(after, inner, outer))
         {
-            UsualMarginMm = Rosette.Margin.UsualFor(body)!.Value.High,
+            UsualMarginMm = margins.High,
+            FilledMarginMm = (margins.Low + margins.High) / 2,
+            CanFill = isSalvaged || design.Each(Rings.Section).Length is > 0 and var rings && rings + KeepRing.MostFillers <= Rings.Section.Most,
         };
         var known = Checked(before);
         var (diameter, usual) = (2 * refit.HoleRadiusMm, Soundhole.Diameter.UsualFor(body)!.Value);
@@ -63,17 +72,16 @@ public static class RefitShop
             Remark = diameter < usual.Low || diameter > usual.High ? Soundhole.Diameter.UsualPhrase(LengthUnit.Millimetre, body) : null,
             AirBeforeHz = AirResonance.Of(before),
             AirAfterHz = AirResonance.Of(after),
-            Options = [.. RefitStrategy.Weighed(refit).Select(o => Tried(o, Width(design, salvaged), text, file, known)).OrderBy(t => t.Option.Verdict)],
+            Options = [.. RefitStrategy.Weighed(refit).Select(o => Tried(o, refit, text, design, isSalvaged, known)).OrderBy(t => t.Option.Verdict)],
         };
     }
 
-    private static string? Refusal(Layout layout, double diameter, OldRing? salvaged)
+    private static string? Refusal(Layout layout, double diameter)
     {
         var design = layout.Design;
         var possible = Soundhole.Diameter.Possible!.Value;
         return layout.Hole.Radius is null ? "the hole is not round, and rings are refitted to round holes only"
             : !design.Has(Rosette.Section) ? "the design has no [rosette], so there is no margin and no depth to go by"
-            : salvaged is not null && design.Has(Rings.Section) ? "the design has rings of its own; take them out to try a salvaged one"
             : diameter < possible.Low || diameter > possible.High ? $"the hole must be {Soundhole.Diameter.AllowedText()} across; it is {Say.Mm(diameter)}"
             : null;
     }
@@ -97,40 +105,39 @@ public static class RefitShop
             WidestPieceMm = rings.Max(r => r.WidthMm),
             Tiles = row is null ? null : new OldTiles(row.Tiles!.Count, radius + row.InnerMm - inner, row.WidthMm)
             {
-                Repeat = row.SecondWood is null ? 1 : 2,
+                Repeat = row.Tiles!.Repeat,
                 RingNumber = row.Number,
                 IsByLength = layout.Design.Each(Rings.Section)[row.Number - 1].Find(Rings.TileLength).HasValue,
             },
         };
     }
 
-    // A salvaged ring makes the channel as wide as itself and the room for glue.
-    private static RefitChange? Width(Design design, OldRing? salvaged) =>
-        salvaged is null ? null : new RefitChange(Rosette.Width.To(salvaged.WidthMm + design[Rosette.Clearance].Value));
-
-    private static TriedOption Tried(RefitOption option, RefitChange? width, string text, string file, IReadOnlyList<Finding> known)
+    private static TriedOption Tried(RefitOption option, RefitCase refit, string text, Design design, bool isSalvaged, IReadOnlyList<Finding> known)
     {
         if (option.Verdict == RefitVerdict.Refused)
         {
             return new TriedOption(option, null, []);
         }
 
-        foreach (var change in width is { } wide ? option.Changes.Add(wide) : option.Changes)
+        var (written, objection) = RefitDesign.With(text, design, refit, option, isSalvaged);
+        if (written is null)
         {
-            var edit = DesignEditor.Set(text, Parameters.Table, change.Setting, change.Number);
-            if (edit.Refusal is { } objection)
-            {
-                return Refused(option, objection);
-            }
-
-            text = edit.Text!;
+            return Refused(option, objection!);
         }
 
-        var (layout, misfits) = Laid(text, file);
-        return layout is null ? Refused(option, misfits[0].Sentence) : Judged(option, text, [.. Checked(layout).Where(f => !IsKnown(f))]);
+        var (layout, misfits) = Laid(written, design.File);
+        if (layout is null)
+        {
+            return Refused(option, misfits[0].Sentence);
+        }
 
-        bool IsKnown(Finding f) => known.Any(k => k.Rule == f.Rule && k.Subject == f.Subject && k.Severity >= f.Severity);
+        var now = Checked(layout);
+        return Judged(option, written, [.. now.Where(f => !IsIn(known, f))]) with { GoneFindings = [.. known.Where(f => !IsIn(now, f))] };
     }
+
+    // Whether the same is said already, as gravely or more so.
+    private static bool IsIn(IReadOnlyList<Finding> findings, Finding finding) =>
+        findings.Any(f => f.Rule == finding.Rule && f.Subject == finding.Subject && f.Severity >= finding.Severity);
 
     // A check that now fails must be cured first, so the option cannot stand as it is.
     private static TriedOption Judged(RefitOption option, string text, ImmutableArray<Finding> added) =>
@@ -140,7 +147,8 @@ public static class RefitShop
 
     private static TriedOption Refused(RefitOption option, string why) => new(option with { Verdict = RefitVerdict.Refused, Reason = why }, null, []);
 
-    private static IReadOnlyList<Finding> Checked(Layout layout) => [.. Finding.Sorted(LayoutChecks.Of(layout).Where(f => f.Severity > Severity.Pass))];
+    private static IReadOnlyList<Finding> Checked(Layout layout) =>
+        [.. Finding.Sorted(GrainCheck.Of(layout).Findings.Concat(LayoutChecks.Of(layout)).Where(f => f.Severity > Severity.Pass))];
 
     private static (Layout? Layout, ImmutableArray<Finding> Misfits) Laid(string text, string file)
     {

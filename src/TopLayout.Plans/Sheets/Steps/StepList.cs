@@ -32,18 +32,20 @@ internal static class StepList
 
     private static Step Hole(Layout layout, StepNumbers numbers) => new(
         "2-hole-and-rosette",
-        layout.Find(Rosette.Name) is null ? "Soundhole" : "Soundhole and rosette",
-        layout.Find(Rosette.Name) is null
+        !HasChannel(layout) ? "Soundhole" : "Soundhole and rosette",
+        !HasChannel(layout)
             ? "Mark the hole's centre from the neck edge, then cut the hole."
             : "Mark the hole's centre from the neck edge, cut and fill the channel of the rosette, level it, then cut the hole.",
         TopFace.Outside,
-        [.. Footprints(layout, m => m.Name == Rosette.Name || m.Kind == MemberKind.Fretboard)],
+        [.. Footprints(layout, m => m.Kind is MemberKind.Channel or MemberKind.Fretboard)],
         [
             .. numbers.Of("positions", numbers.Within(StepTolerance.Along), "fretboard end", "soundhole"),
             new("soundhole centre, across, beside the joint", "on its line", numbers.Within(StepTolerance.Across)),
             .. numbers.Of("positions", numbers.Within(StepTolerance.Channel), "rosette"),
         ],
         [StepCautions.Channel, StepCautions.Router, StepCautions.Dust]);
+
+    private static bool HasChannel(Layout layout) => layout.Members.Any(m => m.Kind == MemberKind.Channel);
 
     private static Step? Bracing(Layout layout, StepNumbers numbers)
     {
