@@ -1,6 +1,4 @@
 using System.Text.Json;
-using TopLayout.Plans;
-using TopLayout.Plans.Reports;
 using Xunit.Abstractions;
 
 namespace TopLayout.EndToEnd.Tests;
@@ -21,16 +19,13 @@ public class ReportInDrawingTests(ITestOutputHelper output)
     public void Numbers_OfTheReport_AreThoseOfTheDrawing(string preset, int least)
     {
         using var desk = new Desk();
-        var top = Pipeline.Check(File.ReadAllText(Toplayout.PresetFile(preset)), preset).Top!;
-        var files = Pipeline.Files(top, new DrawOptions { Only = ["outside-plan", "inside-plan", "bridge-place"] }).Where(f => f.Name.EndsWith(".dxf", StringComparison.Ordinal)).ToList();
-        files.ForEach(f => File.WriteAllBytes(desk.At(f.Name), f.Content));
-        if (OutsideReader.MeasureDxf(output, [.. files.Select(f => desk.At(f.Name))]) is not { } text)
+        if (OutsideReader.MeasureDxf(output, [.. DrawnDxf.WriteWithReport(Toplayout.PresetFile(preset), desk.Folder, "outside-plan", "inside-plan", "bridge-place")]) is not { } text)
         {
             return;
         }
 
         using var drawn = JsonDocument.Parse(text);
-        using var report = JsonDocument.Parse(JsonReport.Write(top));
+        using var report = JsonDocument.Parse(File.ReadAllBytes(desk.At("report.json")));
         MeasuredPlan Plan(string sheet, bool isMirrored) => new(drawn.RootElement.GetProperty(desk.At(sheet + ".dxf")), isMirrored);
         var plans = new DrawnNumbers(Plan("outside-plan", false), Plan("inside-plan", true), Plan("bridge-place", false));
         var numbers = report.RootElement.GetProperty("numbers");

@@ -69,7 +69,7 @@ public class StepSheetTests
     {
         var grid = StepList.Of(Top("auditorium").Layout).Single(s => s.Name == "3-bracing").Grids[0];
 
-        Assert.Equal(["brace; as built below", "one end, ±1 mm", "other end, ±1 mm", "width x height, ±0.5 mm"], grid.Headings);
+        Assert.Equal(["brace; as built below", "one end, ±1 mm", "other end, ±1 mm", "width x height, ±0.5 mm"], [.. grid.Headings]);
         Assert.Equal(["75.15; 139.46 bass", "75.15; 139.46 treble", "10.00 x 17.00 mm"], grid.Rows.Single(r => r[0] == "upper transverse brace").Skip(1));
     }
 
@@ -85,7 +85,7 @@ public class StepSheetTests
 
         Assert.Equal(2, pages.Count);
         var values = pages.SelectMany(p => p.Shapes.OfType<LabelShape>()).Where(l => l.Part == "numbers" && l.Anchor.X < 10).Select(l => l.Text).ToList();
-        var first = step.Rows.Select(r => r.What).Concat(step.Grids.SelectMany(g => g.Rows).Select(r => r[0])).Select(w => StepText.Lines(w, 43)[0]).ToList();
+        var first = step.Rows.Select(r => StepText.Lines(r.What, 65)[0]).Concat(step.Grids.SelectMany(g => g.Rows).Select(r => StepText.Lines(r[0], 43)[0])).ToList();
         Assert.Equal(first, values.Where(first.Contains));
     }
 
