@@ -51,7 +51,7 @@ internal static class OutsideReader
             return false;
         }
 
-        var (code, text) = Run("chromium", ["--headless=new", "--no-sandbox", "--disable-gpu", "--hide-scrollbars", "--window-size=1400,1000", "--virtual-time-budget=8000", $"--screenshot={png}", $"file://{file}"]);
+        var (code, text) = Run("/usr/bin/python3", [Script("browser-picture"), file, png]);
         Assert.True(code == 0 && File.Exists(png), text);
         return true;
     }

@@ -29,10 +29,7 @@ internal static class Legend
     ];
 
     /// <summary>Draws it below a place, in three columns.</summary>
-    /// <param name="board">The sheet.</param>
-    /// <param name="topLeft">Its upper left corner.</param>
-    /// <param name="hatched">What hatching means, where there is any.</param>
-    public static void Draw(SheetBoard board, Point2 topLeft, string hatched = "glued to the top")
+    public static void Draw(SheetBoard board, Point2 topLeft)
     {
         var drawn = board.Lines;
         var entries = Entries.Where(e => drawn.Contains((e.Role, e.Emphasis))).DistinctBy(e => e.Means).ToList();
@@ -51,7 +48,7 @@ internal static class Legend
             var sample = Contour.Rectangle(new Box2(at - new Vec2(0, SwatchMm / 2), at + new Vec2(SampleMm, SwatchMm / 2)));
             board.Draw(Part, Role.Hatch, sample);
             board.Hatch(Part, Region.Inside(sample), Angle.FromDegrees(45));
-            board.Write(Part, hatched, at + new Vec2(SampleMm + 3, -1.2));
+            board.Write(Part, "glued", at + new Vec2(SampleMm + 3, -1.2));
         }
     }
 

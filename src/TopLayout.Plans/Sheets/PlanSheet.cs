@@ -32,7 +32,7 @@ internal static class PlanSheet
         marks.GrainLines(board, view, body.Min.Y, foot);
         foot = marks.List(board, new Point2(body.Min.X, foot - 4));
         foot = TitleBlock.Draw(board, top, title, FaceMarks.Reading(view), new Point2(body.Min.X, foot - 8), body.Width);
-        Legend.Draw(board, new Point2(body.Min.X, foot - 4), "glued to the top; so are linings");
+        Legend.Draw(board, new Point2(body.Min.X, foot - 4));
         return board.Finish(name, $"{title} - {layout.Design[Identity.Name].Value}", Description(view, title));
     }
 
