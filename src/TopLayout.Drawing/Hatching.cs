@@ -2,9 +2,12 @@ using TopLayout.Geometry;
 
 namespace TopLayout.Drawing;
 
-/// <summary>Fills areas with parallel strokes that break off where something must stay free.</summary>
+/// <summary>Fills areas with parallel strokes that keep off the border and break off where something must stay free.</summary>
 public static class Hatching
 {
+    /// <summary>From the border to the end of a stroke, along it, mm: strokes of two areas that touch are no line with a gap.</summary>
+    public const double OffBorderMm = 0.4;
+
     // A shorter stroke reads as dirt.
     private const double LeastMm = 0.8;
 
@@ -22,14 +25,15 @@ public static class Hatching
         var level = area.Placed(back);
         var gaps = free.Where(f => f.Bounds.Overlaps(bounds)).Select(f => f.Placed(back)).ToList();
         var box = level.Bounds;
-        for (var row = Math.Ceiling(box.Min.Y / stepMm); row * stepMm < box.Max.Y; row++)
+        for (var row = Math.Floor(box.Min.Y / stepMm) + 1; row * stepMm < box.Max.Y; row++)
         {
             var line = new Segment(new Point2(box.Min.X - 1, row * stepMm), new Point2(box.Max.X + 1, row * stepMm));
             foreach (var (from, to) in gaps.Aggregate(Inside(level.Loops, line), (pieces, gap) => Without(pieces, Inside([gap], line))))
             {
-                if (to - from >= LeastMm)
+                var (start, end) = (new Point2(from + OffBorderMm, line.Start.Y), new Point2(to - OffBorderMm, line.Start.Y));
+                if (end.X - start.X >= LeastMm)
                 {
-                    yield return new Contour([new Vertex(turn.Apply(new Point2(from, line.Start.Y))), new Vertex(turn.Apply(new Point2(to, line.Start.Y)))], isClosed: false);
+                    yield return new Contour([new Vertex(turn.Apply(start)), new Vertex(turn.Apply(end))], isClosed: false);
                 }
             }
         }

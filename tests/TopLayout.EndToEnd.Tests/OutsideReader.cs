@@ -37,7 +37,7 @@ internal static class OutsideReader
             return null;
         }
 
-        var (code, text) = Run("pdftotext", ["-layout", file, "-"]);
+        var (code, text) = Run("pdftotext", ["-raw", file, "-"]);
         Assert.True(code == 0, text);
         return text;
     }
