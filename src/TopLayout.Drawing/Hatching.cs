@@ -25,9 +25,12 @@ public static class Hatching
         var level = area.Placed(back);
         var gaps = free.Where(f => f.Bounds.Overlaps(bounds)).Select(f => f.Placed(back)).ToList();
         var box = level.Bounds;
+
+        // Every line runs past all it may cross, or it would meet a gap once.
+        var reach = gaps.Aggregate(box, (b, g) => b.Union(g.Bounds));
         for (var row = Math.Floor(box.Min.Y / stepMm) + 1; row * stepMm < box.Max.Y; row++)
         {
-            var line = new Segment(new Point2(box.Min.X - 1, row * stepMm), new Point2(box.Max.X + 1, row * stepMm));
+            var line = new Segment(new Point2(reach.Min.X - 1, row * stepMm), new Point2(reach.Max.X + 1, row * stepMm));
             foreach (var (from, to) in gaps.Aggregate(Inside(level.Loops, line), (pieces, gap) => Without(pieces, Inside([gap], line))))
             {
                 var (start, end) = (new Point2(from + OffBorderMm, line.Start.Y), new Point2(to - OffBorderMm, line.Start.Y));
