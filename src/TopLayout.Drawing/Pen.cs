@@ -35,6 +35,7 @@ public readonly record struct Pen(double WidthMm, string Colour, int ColourNumbe
         Role.Dimension => new(0.13, "#1f5f5f", 4, LineStyle.Continuous),
         Role.Text => new(0.25, "#000000", 7, LineStyle.Continuous),
         Role.Finding => new(0.35, "#7a1f3d", 2, LineStyle.Continuous),
+        Role.Hatch => new(0.13, "#5a5a5a", 8, LineStyle.Continuous),
         _ => throw new ArgumentOutOfRangeException(nameof(role)),
     };
 

@@ -41,7 +41,8 @@ public static class PlainAscii
         return plain.ToString().TrimEnd();
     }
 
-    private static string Spelled(char c)
+    /// <summary>How one character is spelled; it may be a blank or nothing at all.</summary>
+    internal static string Spelled(char c)
     {
         if (c is >= ' ' and <= '~')
         {

@@ -29,4 +29,7 @@ public enum Role
 
     /// <summary>Something to look at.</summary>
     Finding,
+
+    /// <summary>Thin strokes that fill an area.</summary>
+    Hatch,
 }

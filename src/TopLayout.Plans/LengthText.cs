@@ -39,6 +39,9 @@ public static class LengthText
         return mm < 0 && parts > 0 ? "-" + text : text;
     }
 
+    /// <summary>A length as a rule reads it, with its unit: "3 51/64 in".</summary>
+    public static string OnRuleWithUnit(double mm, LengthUnit units) => $"{OnRule(mm, units)} {Word(units)}";
+
     /// <summary>A length with its unit: "96.3 mm", "3.791 in".</summary>
     public static string WithUnit(double mm, LengthUnit units) => $"{Of(mm, units)} {Word(units)}";
 

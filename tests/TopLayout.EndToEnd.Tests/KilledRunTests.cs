@@ -44,5 +44,5 @@ public class KilledRunTests(ITestOutputHelper output)
 
     // Two sheets are enough files to die between, and drawn in less time than all.
     private static string[] Draw(string preset, string folder) =>
-        ["draw", Toplayout.PresetFile(preset), "--out", folder, "--only", "rosette", "--only", "inside-plan"];
+        ["draw", Toplayout.PresetFile(preset), "--out", folder, "--only", "rosette", "--only", "bridge-place"];
 }

@@ -13,18 +13,47 @@ internal static class OutsideReader
 {
     private static readonly TimeSpan Patience = TimeSpan.FromMinutes(2);
 
-    /// <summary>Has tests/readers/check-drawing read a drawing and demands that it finds nothing.</summary>
-    public static void CheckDrawing(ITestOutputHelper output, params string[] arguments)
+    /// <summary>Has tests/readers/check-drawing read a drawing and demands that it finds nothing; what it said, null where it cannot run.</summary>
+    public static string? CheckDrawing(ITestOutputHelper output, params string[] arguments)
     {
         if ((Missing("rsvg-convert", "--version") ?? Missing("/usr/bin/python3", "-c", "import ezdxf") ?? Missing("qpdf", "--version") ?? Missing("pdftoppm", "-v")) is { } missing)
         {
             Skip(output, missing);
-            return;
+            return null;
         }
 
         var (code, text) = Run("/usr/bin/python3", [Script("check-drawing"), .. arguments]);
         output.WriteLine(text);
         Assert.True(code == 0, text);
+        return text;
+    }
+
+    /// <summary>The words of a PDF as poppler reads them, lines joined; null where it is not there.</summary>
+    public static string? Words(ITestOutputHelper output, string file)
+    {
+        if (Missing("pdftotext", "-v") is { } missing)
+        {
+            Skip(output, missing);
+            return null;
+        }
+
+        var (code, text) = Run("pdftotext", ["-raw", file, "-"]);
+        Assert.True(code == 0, text);
+        return text;
+    }
+
+    /// <summary>A picture of a PDF as chromium shows it; false where it is not installed, which is no fault: it is too large to ask for.</summary>
+    public static bool BrowserPicture(ITestOutputHelper output, string file, string png)
+    {
+        if (Missing("chromium", "--version") is { } missing)
+        {
+            output.WriteLine($"skipped: {missing} is not there");
+            return false;
+        }
+
+        var (code, text) = Run("/usr/bin/python3", [Script("browser-picture"), file, png]);
+        Assert.True(code == 0 && File.Exists(png), text);
+        return true;
     }
 
     /// <summary>What tests/readers/measure-dxf measures in DXF files, as JSON; null where it cannot run.</summary>

@@ -236,9 +236,8 @@ public partial class PlanMeasureTests(ITestOutputHelper output)
 
     private Dictionary<string, JsonElement>? Measure(Desk desk, string design)
     {
-        Toplayout.Run("draw", design, "--out", desk.At("plans"), "--cut-anyway");
-        var files = Directory.EnumerateFiles(desk.At("plans"), "*.dxf").ToArray();
-        return OutsideReader.MeasureDxf(output, files) is { } text
+        var files = DrawnDxf.WriteWithReport(design, desk.At("plans"), "outside-plan", "inside-plan", "tongue");
+        return OutsideReader.MeasureDxf(output, [.. files]) is { } text
             ? JsonDocument.Parse(text).RootElement.EnumerateObject().ToDictionary(f => Path.GetFileNameWithoutExtension(f.Name), f => f.Value)
             : null;
     }

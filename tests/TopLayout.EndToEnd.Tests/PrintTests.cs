@@ -1,3 +1,5 @@
+using System.Text.RegularExpressions;
+using SkiaSharp;
 using TopLayout.Drawing.Pdf;
 using TopLayout.Plans;
 using TopLayout.Plans.Sheets;
@@ -8,21 +10,74 @@ namespace TopLayout.EndToEnd.Tests;
 /// <summary>The PDF sheets, read by qpdf and poppler.</summary>
 public class PrintTests(ITestOutputHelper output)
 {
-    [Theory]
-    [InlineData("jumbo", "A4", "180", "260")]
-    [InlineData("tapered-tongue", "Letter", "180", "240")]
-    public void Pdf_OfEverySheet_ReadsBackCleanWithItsBars(string preset, string paper, string across, string along)
+    /// <summary>Of a long file the overview and the first tiles, which are drawn as all the others.</summary>
+    [Fact]
+    public void Pdf_OfEverySheet_ReadsBackClean()
     {
         using var desk = new Desk();
         var folder = desk.At("plans");
-        Assert.Equal(0, Toplayout.Run("draw", Toplayout.PresetFile(preset), "--out", folder, "--paper", paper, "--quiet").Code);
+        Assert.Equal(0, Toplayout.Run("draw", Toplayout.PresetFile("jumbo"), "--out", folder, "--quiet").Code);
         var files = Directory.EnumerateFiles(folder, "*.pdf", SearchOption.AllDirectories).Order(StringComparer.Ordinal).ToList();
 
-        Assert.True(files.Count > 10);
-        OutsideReader.CheckDrawing(output, ["--strict", "--ppm", "4", .. files]);
-        foreach (var bar in (string[])[across, along])
+        Assert.True(files.Count > 40);
+        OutsideReader.CheckDrawing(output, ["--strict", "--ppm", "2", "--max-pages", "2", .. files]);
+    }
+
+    /// <summary>On every page both bars, as the stranger measures them.</summary>
+    [Theory]
+    [InlineData("jumbo", "A4", "180", "260")]
+    [InlineData("tapered-tongue", "Letter", "180", "240")]
+    public void Tiles_OfAPlan_HaveTheirBarsOnEveryPage(string preset, string paper, string across, string along)
+    {
+        using var desk = new Desk();
+        var folder = desk.At("plans");
+        Assert.Equal(0, Toplayout.Run("draw", Toplayout.PresetFile(preset), "--out", folder, "--only", "inside-plan", "--paper", paper, "--quiet").Code);
+
+        var text = OutsideReader.CheckDrawing(output, ["--strict", "--ppm", "4", "--expect-line", across, "--expect-line", along, Path.Combine(folder, "inside-plan-tiles.pdf")]);
+        Assert.DoesNotContain("expect-line-page", text ?? "", StringComparison.Ordinal);
+    }
+
+    /// <summary>Whoever looks for words in a sheet finds them, and its layers; no ink of theirs is text, and no font is in the file.</summary>
+    [Fact]
+    public void Words_OfASheet_AreFoundAndNotSeen()
+    {
+        using var desk = new Desk();
+        var folder = desk.At("plans");
+        Assert.Equal(0, Toplayout.Run("draw", Toplayout.PresetFile("auditorium"), "--out", folder, "--only", "inside-plan", "--quiet").Code);
+
+        foreach (var name in (string[])["inside-plan.pdf", "inside-plan-tiles.pdf"])
         {
-            OutsideReader.CheckDrawing(output, ["--strict", "--ppm", "4", "--expect-line", bar, Path.Combine(folder, "inside-plan-tiles.pdf")]);
+            var file = Path.Combine(folder, name);
+            if (OutsideReader.Words(output, file) is not { } words)
+            {
+                return;
+            }
+
+            Assert.All(["Hall auditorium - rev A", "Inside plan: bracing", "upper transverse brace", "tone bar 2", "X leg, treble", "lower bout 396 at 376"], w => Assert.Contains(w, words, StringComparison.Ordinal));
+            var raw = File.ReadAllText(file, System.Text.Encoding.Latin1);
+            Assert.Equal(Regex.Count(raw, @"\bBT\b"), Regex.Count(raw, @"\bBT 3 Tr\b"));
+            Assert.DoesNotContain("/FontFile", raw, StringComparison.Ordinal);
+            Assert.Contains("/Type /OCG /Name (OUTLINE_CUT)", raw, StringComparison.Ordinal);
+        }
+    }
+
+    /// <summary>A browser draws a sheet of one page as it is; where there is none on the machine the test says so and ends.</summary>
+    [Fact]
+    public void Browser_OpensASheet()
+    {
+        using var desk = new Desk();
+        var folder = desk.At("plans");
+        Assert.Equal(0, Toplayout.Run("draw", Toplayout.PresetFile("auditorium"), "--out", folder, "--only", "rosette", "--quiet").Code);
+
+        if (OutsideReader.BrowserPicture(output, Path.Combine(folder, "rosette.pdf"), desk.At("browser.png")))
+        {
+            using var picture = SKBitmap.Decode(desk.At("browser.png"));
+
+            // Within the viewer's bars: paper, and some ink.
+            var seen = picture.Pixels.Where((_, i) => i % picture.Width > 0.3 * picture.Width && i % picture.Width < 0.95 * picture.Width && i / picture.Width > 0.15 * picture.Height).ToList();
+            var (paper, ink) = ((double)seen.Count(p => p == SKColors.White) / seen.Count, (double)seen.Count(p => p.Red < 120) / seen.Count);
+            output.WriteLine($"{picture.Width} x {picture.Height}: {paper:P1} paper, {ink:P1} ink");
+            Assert.True(paper > 0.8 && ink > 0.005, $"{paper:P1} paper, {ink:P1} ink");
         }
     }
 

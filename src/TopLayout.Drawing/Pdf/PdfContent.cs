@@ -53,7 +53,13 @@ internal sealed class PdfContent
     /// <summary>Draws a named form.</summary>
     public PdfContent Draw(string form) => Line($"/{form} Do");
 
-    /// <summary>Draws a shape with its pen.</summary>
+    /// <summary>What follows belongs to a named layer, until <see cref="EndLayer"/>.</summary>
+    public PdfContent BeginLayer(string name) => Line($"/OC /{name} BDC");
+
+    /// <summary>Ends the layer.</summary>
+    public PdfContent EndLayer() => Line("EMC");
+
+    /// <summary>Draws a shape with its pen; the words of a label lie over its strokes, unseen.</summary>
     public PdfContent Draw(Shape shape)
     {
         Use(Drawing.Pen.For(shape));
@@ -62,7 +68,8 @@ internal sealed class PdfContent
             Path(contour);
         }
 
-        return Line("S");
+        Line("S");
+        return shape is LabelShape label ? Line(PdfText.Unseen(label)) : this;
     }
 
     private PdfContent Line(string operators)

@@ -20,6 +20,7 @@ internal static class BridgeSheet
         var view = new FaceView(TopFace.Outside, layout.Design.Get(Identity.Handed).Value);
         var outline = view.Map(bridge.Footprint.Outer);
         board.Draw(Bridge.Name, Role.Mark, outline);
+        GlueAreas.Draw(board, bridge, view);
         Fittings.Draw(board, layout, view, layout.DrillPoints.Where(p => BridgePins.IsPin(p)));
         board.Line("saddle", Role.Mark, view.Map(layout.Saddle.Bass), view.Map(layout.Saddle.Treble));
         var theory = view.Map(new Point2(0, -layout.Frets.SaddleFromNeckEdge)).Y;
@@ -31,7 +32,8 @@ internal static class BridgeSheet
         var drawn = board.Extents;
         board.Write(
             Cautions.Part, "place it by the real neck: measure from the nut, or nut to fret 12 and the same again, then the compensation", new Point2(drawn.Min.X, drawn.Min.Y - 7));
-        TitleBlock.Draw(board, top, "Bridge and saddle: where they go, full size", FaceMarks.Reading(view), new Point2(drawn.Min.X, drawn.Min.Y - 12), board.Extents.Width);
+        var foot = TitleBlock.Draw(board, top, "Bridge and saddle: where they go, full size", FaceMarks.Reading(view), new Point2(drawn.Min.X, drawn.Min.Y - 12), board.Extents.Width);
+        Legend.Draw(board, new Point2(drawn.Min.X, foot - 4));
         return board.Finish("bridge-place", $"Place of the bridge - {layout.Design[Identity.Name].Value}", "Where the bridge and the saddle stand on the top, at full size.");
     }
 

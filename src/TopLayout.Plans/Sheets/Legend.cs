@@ -10,6 +10,7 @@ internal static class Legend
     private const double SampleMm = 22;
     private const double ColumnMm = 56;
     private const double RowMm = 5;
+    private const double SwatchMm = 3;
 
     private static readonly (Role Role, Emphasis Emphasis, string Means)[] Entries =
     [
@@ -31,13 +32,25 @@ internal static class Legend
     public static void Draw(SheetBoard board, Point2 topLeft)
     {
         var drawn = board.Lines;
-        foreach (var (i, entry) in Entries.Where(e => drawn.Contains((e.Role, e.Emphasis))).DistinctBy(e => e.Means).Index())
+        var entries = Entries.Where(e => drawn.Contains((e.Role, e.Emphasis))).DistinctBy(e => e.Means).ToList();
+        foreach (var (i, entry) in entries.Index())
         {
-            var at = topLeft + new Vec2(i % 3 * ColumnMm, -RowMm * ((i / 3) + 1));
+            var at = Place(topLeft, i);
 
             // A sample is nothing to cut: it goes with the words, whose line is as black and as wide.
             board.Line(Part, entry.Role == Role.Cut ? Role.Text : entry.Role, at, at + new Vec2(SampleMm, 0), entry.Emphasis);
             board.Write(Part, entry.Means, at + new Vec2(SampleMm + 3, -1.2));
         }
+
+        if (board.HasHatching)
+        {
+            var at = Place(topLeft, entries.Count);
+            var sample = Contour.Rectangle(new Box2(at - new Vec2(0, SwatchMm / 2), at + new Vec2(SampleMm, SwatchMm / 2)));
+            board.Draw(Part, Role.Hatch, sample);
+            board.Hatch(Part, Region.Inside(sample), Angle.FromDegrees(45));
+            board.Write(Part, "glued", at + new Vec2(SampleMm + 3, -1.2));
+        }
     }
+
+    private static Point2 Place(Point2 topLeft, int number) => topLeft + new Vec2(number % 3 * ColumnMm, -RowMm * ((number / 3) + 1));
 }

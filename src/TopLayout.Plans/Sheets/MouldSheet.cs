@@ -22,10 +22,15 @@ internal static class MouldSheet
         board.Box("mould outside", Role.Cut, block);
         board.Line("centre line", Role.Centre, new Point2(0, block.Max.Y + 6), new Point2(0, block.Min.Y - 6));
         string Of(double mm) => LengthText.WithUnit(mm, layout.Design.Units);
-        var middle = new Point2(6, outline.Bounds.Center.Y);
-        board.Write("notes", "waste", middle, 5);
-        board.Write("notes", $"inside line: outer face of the sides, all round {Of(outline.Length)}", middle - new Vec2(0, 8));
-        board.Write("notes", "cut to the middle of the line; saw apart on the centre line", middle - new Vec2(0, 13));
+
+        // Where the body is widest, small ones have room for words.
+        var place = new Point2(6, -BodyWidths.Of(layout.Outline).MaxBy(w => w.Half).FromNeckEdge);
+        board.Write("notes", "waste", place, 5);
+        foreach (var (i, note) in ((string[])["inside line: outer face of the sides,", $"all round {Of(outline.Length)};", "cut to the middle of the line,", "saw apart on the centre line"]).Index())
+        {
+            board.Write("notes", note, place - new Vec2(0, 8 + (5 * i)));
+        }
+
         FaceMarks.Draw(board, view, block);
         board.Write(Cautions.Part, Cautions.Cutting, new Point2(block.Min.X, block.Min.Y - 13));
         TitleBlock.Draw(board, top, $"Mould, {Of(block.Width)} x {Of(block.Height)}, full size", FaceMarks.Reading(view), new Point2(block.Min.X, block.Min.Y - 18), block.Width);

@@ -8,12 +8,13 @@ namespace TopLayout.Plans.Sheets;
 internal static class PlanMeasures
 {
     private const double OffMm = 12;
+    private const double BoutOffMm = 8;
 
     /// <summary>Draws both ladders beside the body.</summary>
     public static void Draw(SheetBoard board, Layout layout, FaceView view, Box2 body)
     {
-        Widths(board, layout, view, body);
         var along = new Ladder("places along the body", body.Max.X + OffMm, outward: 1);
+        Widths(board, layout, view, body, along);
         along.Add(0, "0 neck edge, fret " + NumberFormat.Whole(layout.Frets.JoinFret));
         foreach (var (fromNeckEdge, what) in view.Face == TopFace.Outside ? OutsidePlaces(layout) : InsidePlaces(layout))
         {
@@ -22,16 +23,35 @@ internal static class PlanMeasures
 
         along.Add(body.Min.Y, $"{Text(layout, -body.Min.Y)} tail");
         along.Draw(board);
+        if (view.Face == TopFace.Outside)
+        {
+            Bouts(board, layout, body);
+        }
     }
 
-    private static void Widths(SheetBoard board, Layout layout, FaceView view, Box2 body)
+    // The widths over the bouts, above and below the body, where both halves are alike.
+    private static void Bouts(SheetBoard board, Layout layout, Box2 body)
+    {
+        var widths = BodyWidths.Of(layout.Outline).Where(w => w.Side is null).ToList();
+        foreach (var (name, height) in (ReadOnlySpan<(string, double)>)[("upper bout", body.Max.Y + BoutOffMm), ("lower bout", body.Min.Y - BoutOffMm)])
+        {
+            if (widths.FindIndex(w => w.Name == name) is >= 0 and var i)
+            {
+                var (half, at) = (widths[i].Half, -widths[i].FromNeckEdge);
+                Dimension.Across(board, name, new Point2(-half, at), new Point2(half, at), height, LengthText.OnRuleWithUnit(2 * half, layout.Design.Units));
+            }
+        }
+    }
+
+    // A width of one half stands on that side.
+    private static void Widths(SheetBoard board, Layout layout, FaceView view, Box2 body, Ladder right)
     {
         var widths = new Ladder("widths", body.Min.X - OffMm, outward: -1);
         foreach (var w in BodyWidths.Of(layout.Outline))
         {
             var what = w.Side is null ? $"{w.Name} {Text(layout, 2 * w.Half)}" : $"{w.Name}, {w.Side} {Text(layout, w.Half)}";
             var isLeft = w.Side is null || (w.Side == "bass") == view.IsBassLeft;
-            widths.Add(-w.FromNeckEdge, $"{what} at {Text(layout, w.FromNeckEdge)}", isLeft ? -w.Half - 2 : null);
+            (isLeft ? widths : right).Add(-w.FromNeckEdge, $"{what} at {Text(layout, w.FromNeckEdge)}", (isLeft ? -1 : 1) * (w.Half + 2));
         }
 
         widths.Draw(board, hasUpright: false);

@@ -63,6 +63,11 @@ internal static class PlanSheet
             Member(board, member, member.Kind == MemberKind.Channel ? walls[member] : member.Footprint.Loops, view);
         }
 
+        if (view.Face == TopFace.Inside)
+        {
+            GlueAreas.Draw(board, layout, view);
+        }
+
         Fittings.Draw(board, layout, view);
         var saddle = view.Face == TopFace.Outside ? Role.Mark : Role.Hidden;
         board.Line("saddle", saddle, view.Map(layout.Saddle.Bass), view.Map(layout.Saddle.Treble));

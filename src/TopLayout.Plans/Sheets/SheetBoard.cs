@@ -12,7 +12,11 @@ internal sealed class SheetBoard
     /// <summary>Height of ordinary lettering, mm.</summary>
     public const double TextMm = 2.8;
 
+    private const double HatchMm = 4;
+    private const double HatchOffLettersMm = 0.9;
+
     private readonly List<Shape> _shapes = [];
+    private readonly List<(string Part, Region Area, Angle Direction)> _hatched = [];
     private readonly List<LabelRequest> _requests = [];
 
     /// <summary>The box round what is drawn so far, mm.</summary>
@@ -20,6 +24,9 @@ internal sealed class SheetBoard
 
     /// <summary>The ways in which lines are drawn so far.</summary>
     public IReadOnlySet<(Role Role, Emphasis Emphasis)> Lines => _shapes.OfType<ContourShape>().Select(s => (s.Role, s.Emphasis)).ToHashSet();
+
+    /// <summary>Whether something is to be hatched.</summary>
+    public bool HasHatching => _hatched.Count > 0;
 
     /// <summary>Draws a contour.</summary>
     public void Draw(string part, Role role, Contour contour, Emphasis emphasis = Emphasis.Normal) =>
@@ -45,10 +52,30 @@ internal sealed class SheetBoard
     /// <summary>Asks for a label near what it names.</summary>
     public void Name(LabelRequest request) => _requests.Add(request);
 
-    /// <summary>The finished sheet: labels placed, page fitted round all with a margin, mm.</summary>
+    /// <summary>Hatches an area as soon as all labels have their place, round them and where nothing is hatched already.</summary>
+    public void Hatch(string part, Region area, Angle direction) => _hatched.Add((part, area, direction));
+
+    /// <summary>The finished sheet: labels placed, areas hatched, page fitted round all with a margin, mm.</summary>
     public Sheet Finish(string name, string title, string description, double marginMm = 10)
     {
         var placed = LabelPlacer.Place(_shapes, _requests, Extents.Grown(4));
-        return Sheet.Around(name, title, description, [.. _shapes, .. placed.Shapes], marginMm);
+        return Sheet.Around(name, title, description, [.. Strokes(placed.Shapes), .. _shapes, .. placed.Shapes], marginMm);
+    }
+
+    private List<Shape> Strokes(IEnumerable<Shape> placed)
+    {
+        var (strokes, free) = (new List<Shape>(), new List<Contour>());
+        if (HasHatching)
+        {
+            free.AddRange(_shapes.Concat(placed).OfType<LabelShape>().Select(l => l.FrameGrown(HatchOffLettersMm)));
+        }
+
+        foreach (var (part, area, direction) in _hatched)
+        {
+            strokes.AddRange(Hatching.Strokes(area, direction, HatchMm, free).Select(s => new ContourShape(part, Role.Hatch, s)));
+            free.AddRange(area.Loops);
+        }
+
+        return strokes;
     }
 }

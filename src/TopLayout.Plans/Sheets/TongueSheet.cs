@@ -20,6 +20,7 @@ internal static class TongueSheet
         var view = new FaceView(TopFace.Inside, layout.Design.Get(Identity.Handed).Value);
         var outline = view.Map(tongue.Footprint.Outer);
         board.Draw(Tongue.Name, Role.Cut, outline);
+        GlueAreas.Draw(board, tongue, view);
         foreach (var edge in block.Footprint.Outer.Segments.Where(e => e.Label != Block.FaceEdge))
         {
             board.Draw(Block.Neck.Name, Role.Mark, view.Map(new Contour([new Vertex(edge.Start, edge.Bulge), new Vertex(edge.End)], isClosed: false)));
@@ -36,7 +37,8 @@ internal static class TongueSheet
         Measures(board, layout, body);
         var drawn = board.Extents;
         board.Write(Cautions.Part, Cautions.Cutting, new Point2(drawn.Min.X, drawn.Min.Y - 7));
-        TitleBlock.Draw(board, top, "Tongue: template, full size", FaceMarks.Reading(view), new Point2(drawn.Min.X, drawn.Min.Y - 12), board.Extents.Width);
+        var foot = TitleBlock.Draw(board, top, "Tongue: template, full size", FaceMarks.Reading(view), new Point2(drawn.Min.X, drawn.Min.Y - 12), board.Extents.Width);
+        Legend.Draw(board, new Point2(drawn.Min.X, foot - 4));
         return board.Finish("tongue", $"Tongue template - {layout.Design[Identity.Name].Value}", "The tongue of the neck block at full size, to cut out.");
     }
 

@@ -43,8 +43,45 @@ public class PdfWriterTests
         Check.Near(200 + 40, double.Parse(box.Groups[1].Value, CultureInfo.InvariantCulture) * 25.4 / 72, 0.001, "width");
         Check.Near(100 + 40, double.Parse(box.Groups[2].Value, CultureInfo.InvariantCulture) * 25.4 / 72, 0.001, "height");
         Assert.Contains("/PrintScaling /None", text, StringComparison.Ordinal);
-        Assert.DoesNotContain("/Font", text, StringComparison.Ordinal);
+        Assert.DoesNotContain("/FontFile", text, StringComparison.Ordinal);
         Assert.DoesNotContain("Date", text, StringComparison.Ordinal);
+    }
+
+    /// <summary>What is seen are strokes: every piece of text is written in rendering mode 3, which leaves no ink, and as long as its strokes.</summary>
+    [Theory]
+    [InlineData("Soundhole (left) \\ 30°", @"(Soundhole \(left\) \\ 30\260) Tj")]
+    [InlineData("½ × Ø3 → ±λ", @"(\275 \327 \3303 -> \261lambda) Tj")]
+    [InlineData("Müller – Éluard", @"(M\374ller - \311luard) Tj")]
+    public void Text_OfALabel_IsUnseenAndAsLongAsItsStrokes(string words, string operators)
+    {
+        var label = new LabelShape("a", Role.Text, words, new Point2(20, 30), 4, Alignment.Centre, Angle.FromDegrees(90));
+
+        var content = new PdfContent().Draw(label).ToString();
+
+        var text = Assert.Single(Regex.Matches(content, @"BT 3 Tr /Words 1 Tf (\S+) (\S+) (\S+) (\S+) (\S+) (\S+) Tm (.*) ET\n"));
+        Assert.Equal(operators, text.Groups[7].Value);
+        var m = text.Groups.Values.Skip(1).Take(6).Select(g => double.Parse(g.Value, CultureInfo.InvariantCulture)).ToArray();
+
+        // Courier: every letter 600 of 1000 wide, a capital 562 high (Adobe's metrics of the font, from memory).
+        var letters = Regex.Replace(operators[1..^4], @"\\(\d{3}|.)", "x").Length;
+        Check.Near(Lettering.Measure(words, 4).Width, 0.6 * letters * m[1], 0.01, "length");
+        Check.Near(4, 0.562 * -m[2], 0.001, "height of a capital");
+        Check.Near(0, Math.Abs(m[0]) + Math.Abs(m[3]), 1e-9, "upright");
+        Check.Near(0, new Point2(m[4], m[5]).DistanceTo(label.BaselineStart), 1e-4, "start");
+    }
+
+    /// <summary>Every layer of the sheet is one that a reader lists and can hide, in order.</summary>
+    [Fact]
+    public void Layers_OfASheet_AreThoseOfTheFile()
+    {
+        var sheet = Mixed();
+        var text = Encoding.Latin1.GetString(Bytes(Tiled, sheet));
+
+        var named = Regex.Matches(text, @"(\d+) 0 obj\n<< /Type /OCG /Name \((\w+)\) >>").ToDictionary(m => m.Groups[1].Value, m => m.Groups[2].Value);
+        var order = Regex.Match(text, @"/Order \[([^\]]*)\]").Groups[1].Value.Split(" 0 R", StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries);
+        Assert.Equal(sheet.Layers.Select(l => l.Name), order.Select(n => named[n]));
+        Assert.Equal(sheet.Layers.Select(l => l.Name), Regex.Matches(text, @"/OC /L(\d+) BDC\n").Select(m => named[m.Groups[1].Value]));
+        Assert.Equal(sheet.Layers.Length, Regex.Count(text, @"\nEMC\n"));
     }
 
     /// <summary>The points of every cubic, sampled, lie on the arc to a tenth of a micrometre, up to the radii where 30° is as fine as it gets.</summary>

@@ -8,6 +8,9 @@ namespace TopLayout.Tests.Parts;
 /// <summary>Layouts of the presets, for tests.</summary>
 internal static class Built
 {
+    public static IEnumerable<string> PresetNames { get; } =
+        [.. Directory.EnumerateFiles(Path.Combine(AppContext.BaseDirectory, "presets"), "*.toml").Select(f => Path.GetFileNameWithoutExtension(f)).Order(StringComparer.Ordinal)];
+
     public static string PresetText(string name) => File.ReadAllText(Path.Combine(AppContext.BaseDirectory, "presets", name + ".toml"));
 
     public static Layout Preset(string name, Func<string, string>? edit = null)

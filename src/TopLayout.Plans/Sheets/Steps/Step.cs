@@ -13,7 +13,17 @@ namespace TopLayout.Plans.Sheets.Steps;
 /// <param name="Rows">The numbers to work to.</param>
 /// <param name="Cautions">The usual cautions, a sentence each.</param>
 internal sealed record Step(
-    string Name, string Title, string Does, TopFace Face, ImmutableArray<(string Name, Contour Line)> Shown, ImmutableArray<StepRow> Rows, ImmutableArray<string> Cautions);
+    string Name, string Title, string Does, TopFace Face, ImmutableArray<(string Name, Contour Line)> Shown, ImmutableArray<StepRow> Rows, ImmutableArray<string> Cautions)
+{
+    /// <summary>Tables of many parts alike, a row each; those without rows are left out.</summary>
+    public ImmutableArray<StepGrid> Grids { get; init; } = [];
+
+    /// <summary>All tables of the page, in order.</summary>
+    public IEnumerable<StepTable> Tables => [.. Rows.IsEmpty ? (StepTable[])[] : [StepTable.Of(Rows)], .. Grids.Where(g => !g.Rows.IsEmpty).Select(StepTable.Of)];
+}
 
 /// <summary>A number to work to: what it is, its value with its unit, and the tolerance that matters.</summary>
 internal readonly record struct StepRow(string What, string Value, string Tolerance);
+
+/// <summary>Numbers of parts alike: a heading with its tolerance over every column, and for every part its name and as many values.</summary>
+internal sealed record StepGrid(ImmutableArray<string> Headings, ImmutableArray<ImmutableArray<string>> Rows);

@@ -61,10 +61,11 @@ internal static class StepList
                 [
                     Glued(layout),
                     .. numbers.Of("positions", numbers.Within(StepTolerance.Meeting), "X "),
-                    .. numbers.Braces(),
-                    .. parts.Where(m => m.Kind == MemberKind.Plate).SelectMany(m => numbers.Piece(m.Name)),
                 ],
-                [StepCautions.Inside, StepCautions.Air, StepCautions.Rods, StepCautions.Chisel]);
+                [StepCautions.Inside, StepCautions.Air, StepCautions.Rods, StepCautions.Chisel])
+            {
+                Grids = [numbers.Braces(), numbers.Pieces("flat part", parts.Where(m => m.Kind == MemberKind.Plate).Select(m => m.Name))],
+            };
     }
 
     private static Step? NeckBlock(Layout layout, StepNumbers numbers)

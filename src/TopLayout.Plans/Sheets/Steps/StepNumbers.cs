@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using TopLayout.Geometry;
 using TopLayout.Lutherie.Parts;
 using TopLayout.Plans.Reports;
@@ -20,12 +21,14 @@ internal sealed class StepNumbers(Layout layout)
         select new StepRow(row.Count > 2 && Words(row[2]) is { Length: > 0 } remark ? $"{what}; {remark}" : what, Text(row[1]), tolerance);
 
     /// <summary>Ends and section of every brace.</summary>
-    public IEnumerable<StepRow> Braces() => _tables["bars"].Rows.SelectMany(r => (StepRow[])
-    [
-        new($"{Words(r[0])}: one end", Place(r[1], r[2]), Within(StepTolerance.Brace)),
-        new($"{Words(r[0])}: other end", Place(r[3], r[4]), Within(StepTolerance.Brace)),
-        new($"{Words(r[0])}: width x height", $"{Bare(r[7])} x {Text(r[8])}", Within(StepTolerance.Meeting)),
-    ]);
+    public StepGrid Braces() => new(
+        ["brace; as built below", $"one end, {Within(StepTolerance.Brace)}", $"other end, {Within(StepTolerance.Brace)}", $"width x height, {Within(StepTolerance.Meeting)}"],
+        [.. _tables["bars"].Rows.Select(r => (ImmutableArray<string>)[Words(r[0]), Place(r[1], r[2]), Place(r[3], r[4]), $"{Bare(r[7])} x {Text(r[8])}"])]);
+
+    /// <summary>Where parts lie and how thick they are.</summary>
+    public StepGrid Pieces(string heading, IEnumerable<string> names) => new(
+        [$"{heading}; as built below", $"along, {Within(StepTolerance.Meeting)}", $"across, {Within(StepTolerance.Meeting)}", $"thickness, {Within(StepTolerance.Channel)}"],
+        [.. names.SelectMany(Rows).Select(r => (ImmutableArray<string>)[Words(r[0]), $"{Bare(r[4])} to {Text(r[5])}", $"{Side(r[6])} to {Side(r[7])}", Text(r[3])])]);
 
     /// <summary>Where a part lies and how thick it is.</summary>
     public IEnumerable<StepRow> Piece(string name, string thickness = "thickness", double tolerance = StepTolerance.Channel) => Rows(name).SelectMany(r => (StepRow[])

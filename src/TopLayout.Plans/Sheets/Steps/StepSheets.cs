@@ -10,8 +10,10 @@ namespace TopLayout.Plans.Sheets.Steps;
 /// </summary>
 internal static class StepSheets
 {
+    /// <summary>Width of a page's content, mm.</summary>
+    public const double WidthMm = 174;
+
     private const string Part = "step";
-    private const double WidthMm = 174;
     private const double HeightMm = 243;
     private const double MarginMm = 3;
     private const double TitleBlockMm = 36;
@@ -24,21 +26,37 @@ internal static class StepSheets
 
     private static IEnumerable<Sheet> Pages(ReviewedTop top, Step step)
     {
-        var (left, number) = (step.Rows.AsSpan().ToArray(), 0);
-        while (left.Length > 0)
+        var (left, number) = (new Queue<StepTable>(step.Tables), 0);
+        while (left.Count > 0)
         {
             number++;
             var board = new SheetBoard();
             var heading = Heading(step, number);
             board.Write(Part, heading, new Point2(0, -6), 5);
-            var y = number == 1 ? Opening(board, top.Layout, step, -11) : -11;
-            var (taken, foot) = StepTable.Draw(board, left, new Point2(0, y), WidthMm, HeightMm - TitleBlockMm - GapMm);
-            left = left[taken..];
+            var foot = Tables(board, ref left, number == 1 ? Opening(board, top.Layout, step, -11) : -11);
             var reading = $"places: from the neck edge; then from the centre line, to bass or treble; {LengthText.Word(top.Layout.Design.Units)}";
-            TitleBlock.Draw(board, top, heading, reading, new Point2(0, foot - GapMm), WidthMm, isFullSize: false);
+            TitleBlock.Draw(board, top, heading, reading, new Point2(0, foot), WidthMm, isFullSize: false);
             var name = number == 1 ? step.Name : $"{step.Name}-{NumberFormat.Whole(number)}";
             yield return board.Finish(name, $"{step.Title} - {top.Layout.Design[Identity.Name].Value}", $"{step.Does} A page to work from, with room for what was made.", MarginMm);
         }
+    }
+
+    // As many tables as fit below a height, and what is left of them; returns the height below.
+    private static double Tables(SheetBoard board, ref Queue<StepTable> left, double y)
+    {
+        const double Lowest = -HeightMm + TitleBlockMm + GapMm;
+        while (left.TryDequeue(out var table))
+        {
+            var (rest, foot) = table.Draw(board, y, Lowest);
+            y = foot < y ? foot - GapMm : y;
+            if (rest is not null)
+            {
+                left = new Queue<StepTable>(left.Prepend(rest));
+                break;
+            }
+        }
+
+        return y;
     }
 
     private static string Heading(Step step, int page) => $"Step {step.Name[..1]}: {step.Title}{(page > 1 ? $", page {NumberFormat.Whole(page)}" : "")}";

@@ -1,0 +1,66 @@
+using TopLayout.Geometry;
+
+namespace TopLayout.Drawing;
+
+/// <summary>Fills areas with parallel strokes that keep off the border and break off where something must stay free.</summary>
+public static class Hatching
+{
+    /// <summary>From the border to the end of a stroke, along it, mm: strokes of two areas that touch are no line with a gap.</summary>
+    public const double OffBorderMm = 0.4;
+
+    // A shorter stroke reads as dirt.
+    private const double LeastMm = 0.8;
+
+    /// <summary>
+    /// The strokes across an area, a step apart, on one grid through the origin. A stroke that only grazes a corner or an arc is left out.
+    /// </summary>
+    /// <param name="area">The area.</param>
+    /// <param name="direction">The strokes' direction from +x.</param>
+    /// <param name="stepMm">From one to the next, square to them, mm, &gt; 0.</param>
+    /// <param name="free">Closed contours inside which nothing is drawn.</param>
+    public static IEnumerable<Contour> Strokes(Region area, Angle direction, double stepMm, IEnumerable<Contour> free)
+    {
+        var (turn, back) = (new Placement(default, direction, false), new Placement(default, -direction, false));
+        var bounds = area.Bounds;
+        var level = area.Placed(back);
+        var gaps = free.Where(f => f.Bounds.Overlaps(bounds)).Select(f => f.Placed(back)).ToList();
+        var box = level.Bounds;
+
+        // Every line runs past all it may cross, or it would meet a gap once.
+        var reach = gaps.Aggregate(box, (b, g) => b.Union(g.Bounds));
+        for (var row = Math.Floor(box.Min.Y / stepMm) + 1; row * stepMm < box.Max.Y; row++)
+        {
+            var line = new Segment(new Point2(reach.Min.X - 1, row * stepMm), new Point2(reach.Max.X + 1, row * stepMm));
+            foreach (var (from, to) in gaps.Aggregate(Inside(level.Loops, line), (pieces, gap) => Without(pieces, Inside([gap], line))))
+            {
+                var (start, end) = (new Point2(from + OffBorderMm, line.Start.Y), new Point2(to - OffBorderMm, line.Start.Y));
+                if (end.X - start.X >= LeastMm)
+                {
+                    yield return new Contour([new Vertex(turn.Apply(start)), new Vertex(turn.Apply(end))], isClosed: false);
+                }
+            }
+        }
+    }
+
+    // The stretches of a level line inside closed loops, by the even-odd rule; none where it meets them an odd number of times.
+    private static List<(double From, double To)> Inside(IReadOnlyList<Contour> loops, Segment line)
+    {
+        var (y, met) = (line.Start.Y, new List<double>());
+        foreach (var loop in loops)
+        {
+            if (loop.Bounds is var b && b.Min.Y <= y && y <= b.Max.Y)
+            {
+                met.AddRange(loop.Crossings(line).Select(c => c.Point.X));
+            }
+        }
+
+        met.Sort();
+        return met.Count % 2 == 1 ? [] : [.. met.Chunk(2).Select(p => (p[0], p[1]))];
+    }
+
+    private static List<(double From, double To)> Without(List<(double From, double To)> pieces, List<(double From, double To)> gaps) =>
+        gaps.Aggregate(pieces, (left, gap) =>
+        [
+            .. left.SelectMany(p => ((double From, double To)[])[(p.From, Math.Min(p.To, gap.From)), (Math.Max(p.From, gap.To), p.To)]).Where(p => p.To > p.From),
+        ]);
+}
