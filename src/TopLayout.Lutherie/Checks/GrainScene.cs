@@ -15,6 +15,7 @@ internal sealed class GrainScene
     private readonly Dictionary<string, MemberShape> _shapeOf;
     private readonly SupportBays _bays;
     private readonly BandScan _scan;
+    private readonly TopCases _top;
 
     /// <param name="layout">The layout.</param>
     /// <param name="calibration">The settings.</param>
@@ -32,7 +33,7 @@ internal sealed class GrainScene
         _bays = new SupportBays(_shapes, _grain, layout.InsideOfSides, calibration);
         _members = layout.Members.ToDictionary(m => m.Name, StringComparer.Ordinal);
         Pieces = GluedEdges.Of(_shapes, _grain, layout.InsideOfSides, calibration);
-        _scan = new BandScan(calibration);
+        (_scan, _top) = (new BandScan(calibration), new TopCases(layout.Top));
         Sides = GrainRuns.PerSide(Pieces, _scan);
         Loads = layout.Members.ToDictionary(m => m.Name, m => Load(m, Season.MoistureLossPercent), StringComparer.Ordinal);
     }
@@ -84,10 +85,10 @@ internal sealed class GrainScene
         Mismatch(member, member.Material!, (Season with { GluedHumidityPercent = humidityPercent }).MoistureLossPercent).Index;
 
     private MemberLoad Load(Member member, double lossPercent) =>
-        MemberLoad.Of(member, Layout.Top, _grain, lossPercent, Calibration, _bays.Beside(_shapeOf[member.Name]));
+        MemberLoad.Of(member, _top, _grain, lossPercent, Calibration, _bays.Beside(_shapeOf[member.Name]));
 
     private Mismatch Mismatch(Member member, Material material, double lossPercent) => Mechanics.Mismatch.Of(
-        Layout.Top,
+        _top,
         material,
         member.ThicknessMm,
         member.Grain - _grain.Under(member.Footprint),

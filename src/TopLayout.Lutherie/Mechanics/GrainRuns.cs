@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Runtime.InteropServices;
 using TopLayout.Geometry;
 
 namespace TopLayout.Lutherie.Mechanics;
@@ -11,6 +12,8 @@ namespace TopLayout.Lutherie.Mechanics;
 public static class GrainRuns
 {
     private const double EqualMm = RunPatches.EqualMm;
+
+    private static readonly Comparison<Contribution> LongestContribution = ByLength;
 
     /// <summary>The longest run over all the pieces together; null when none of them has an unsupported length along the grain.</summary>
     public static GrainRun? Longest(IEnumerable<EdgePiece> pieces, Calibration calibration) => Longest(pieces, new BandScan(calibration));
@@ -146,18 +149,31 @@ public static class GrainRuns
 
             var piece = edge.Piece;
             half = half is null || half == piece.Half ? piece.Half : TopHalf.Whole;
-            var share = shares.Find(s => s.IsOf(piece));
-            if (share is null)
-            {
-                shares.Add(share = new Share(piece));
-            }
-
-            share.Add(high - low, edge.Edge.LeastAngle(x - w, x + w), (edge.Edge.XAt(low) + edge.Edge.XAt(high)) / 2);
+            ShareOf(piece, shares).Add(high - low, edge.Edge.LeastAngle(x - w, x + w), (edge.Edge.XAt(low) + edge.Edge.XAt(high)) / 2);
         }
 
-        var contributions = shares.ConvertAll(s => s.ToContribution());
-        contributions.Sort(ByLength);
-        return new GrainRun(half ?? TopHalf.Whole, grain, x, run.Low, run.High, [.. contributions]);
+        var contributions = new Contribution[shares.Count];
+        for (var i = 0; i < contributions.Length; i++)
+        {
+            contributions[i] = shares[i].ToContribution();
+        }
+
+        contributions.AsSpan().Sort(LongestContribution);
+        return new GrainRun(half ?? TopHalf.Whole, grain, x, run.Low, run.High, ImmutableCollectionsMarshal.AsImmutableArray(contributions));
+    }
+
+    private static Share ShareOf(EdgePiece piece, List<Share> shares)
+    {
+        foreach (var share in shares)
+        {
+            if (share.IsOf(piece))
+            {
+                return share;
+            }
+        }
+
+        shares.Add(new Share(piece));
+        return shares[^1];
     }
 
     private static int ByLength(Contribution a, Contribution b)

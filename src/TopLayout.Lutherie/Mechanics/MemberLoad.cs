@@ -20,7 +20,12 @@ public sealed record MemberLoad(Mismatch? Mismatch, bool IsCrossGrain, double Ha
     /// <param name="calibration">The settings.</param>
     /// <param name="baySpanMm">Distance of the transverse supports beside it, mm, for settings that do not say it.</param>
     public static MemberLoad Of(
-        Member member, TopPlate top, TopGrain grain, double lossPercent, Calibration calibration, double? baySpanMm = null)
+        Member member, TopPlate top, TopGrain grain, double lossPercent, Calibration calibration, double? baySpanMm = null) =>
+        Of(member, new TopCases(top), grain, lossPercent, calibration, baySpanMm);
+
+    /// <summary>The same on a top whose cases are at hand.</summary>
+    internal static MemberLoad Of(
+        Member member, TopCases top, TopGrain grain, double lossPercent, Calibration calibration, double? baySpanMm)
     {
         var fromTop = member.Grain - grain.Under(member.Footprint);
         var halfWidth = HalfWidth.Of(member, grain);

@@ -38,7 +38,7 @@ internal sealed class MemberShapes
             return All;
         }
 
-        var found = new SortedSet<int>();
+        var found = new List<int>();
         for (var column = first; column <= last; column++)
         {
             foreach (var i in _columns.TryGetValue(column, out var list) ? list : [])
@@ -50,7 +50,17 @@ internal sealed class MemberShapes
             }
         }
 
-        return found.Select(i => All[i]);
+        found.Sort();
+        var near = new List<MemberShape>(found.Count);
+        for (var k = 0; k < found.Count; k++)
+        {
+            if (k == 0 || found[k] != found[k - 1])
+            {
+                near.Add(All[found[k]]);
+            }
+        }
+
+        return near;
     }
 
     private static int Column(double x) => (int)Math.Floor(x / ColumnMm);

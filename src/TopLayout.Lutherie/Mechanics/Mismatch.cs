@@ -33,11 +33,15 @@ public sealed record Mismatch(Strip Steady, Strip? FastDrop, Sawing Sawing, bool
     /// <param name="lossPercent">Moisture lost since gluing, in percent.</param>
     /// <param name="calibration">The settings.</param>
     public static Mismatch Of(
-        TopPlate top, Material material, double thicknessMm, Angle grain, double halfWidthMm, double lossPercent, Calibration calibration)
+        TopPlate top, Material material, double thicknessMm, Angle grain, double halfWidthMm, double lossPercent, Calibration calibration) =>
+        Of(new TopCases(top), material, thicknessMm, grain, halfWidthMm, lossPercent, calibration);
+
+    /// <summary>The same on a top whose cases are at hand.</summary>
+    internal static Mismatch Of(
+        TopCases top, Material material, double thicknessMm, Angle grain, double halfWidthMm, double lossPercent, Calibration calibration)
     {
         PatchSection Patch(WoodReader wood, Sawing sawing) => PatchSection.Of(material.Lie, sawing == Sawing.Quarter, grain, thicknessMm, wood);
         var sawings = SawingsOf(material.Sawing);
-        var tops = WoodCases.Of(top.Wood, reader => TopSection.Of(top, reader));
         var pieces = WoodCases.Of(material.Wood, reader =>
         {
             foreach (var sawing in sawings)
@@ -45,11 +49,10 @@ public sealed record Mismatch(Strip Steady, Strip? FastDrop, Sawing Sawing, bool
                 Patch(reader, sawing);
             }
         });
-        var isThick = thicknessMm >= calibration.FastDropThicknessRatio * top.ThicknessMm;
+        var isThick = thicknessMm >= calibration.FastDropThicknessRatio * top.Plate.ThicknessMm;
         Mismatch? worst = null;
-        foreach (var (topCase, piece) in Pairs(tops, pieces))
+        foreach (var ((topCase, section), piece) in Pairs(top.All, pieces))
         {
-            var section = TopSection.Of(top, new WoodReader(topCase.Wood));
             foreach (var sawing in sawings)
             {
                 var patch = Patch(new WoodReader(piece.Wood), sawing);
@@ -64,11 +67,20 @@ public sealed record Mismatch(Strip Steady, Strip? FastDrop, Sawing Sawing, bool
     }
 
     // A piece of the top's own wood is like whatever the top is like.
-    private static IEnumerable<(WoodCase Top, WoodCase Piece)> Pairs(ImmutableArray<WoodCase> tops, ImmutableArray<WoodCase> pieces) =>
-        from top in tops
-        from piece in pieces
-        where top.Gap is null || piece.Gap is null || top.Gap.Wood.Key != piece.Gap.Wood.Key || top.Gap.Like == piece.Gap.Like
-        select (top, piece);
+    private static IEnumerable<((WoodCase Wood, TopSection Section) Top, WoodCase Piece)> Pairs(
+        ImmutableArray<(WoodCase Wood, TopSection Section)> tops, ImmutableArray<WoodCase> pieces)
+    {
+        foreach (var top in tops)
+        {
+            foreach (var piece in pieces)
+            {
+                if (top.Wood.Gap is not { } a || piece.Gap is not { } b || a.Wood.Key != b.Wood.Key || a.Like == b.Like)
+                {
+                    yield return (top, piece);
+                }
+            }
+        }
+    }
 
     private static ImmutableArray<Sawing> SawingsOf(Sawing sawing) => sawing == Sawing.Unknown ? [Sawing.Flat, Sawing.Quarter] : [sawing];
 }

@@ -117,7 +117,20 @@ internal sealed class RunPatches
 
         for (var patch = 0; patch < Count; patch++)
         {
-            CollectionsMarshal.AsSpan(_byPatch)[_starts[patch].._starts[patch + 1]].Sort(ByPlace);
+            Order(CollectionsMarshal.AsSpan(_byPatch)[_starts[patch].._starts[patch + 1]]);
+        }
+    }
+
+    // Clusters that join within an interval come one after the other; nearly all patches are in order as found.
+    private static void Order(Span<RunAt> patch)
+    {
+        for (var i = 1; i < patch.Length; i++)
+        {
+            if (ByPlace(patch[i - 1], patch[i]) > 0)
+            {
+                patch.Sort(ByPlace);
+                return;
+            }
         }
     }
 

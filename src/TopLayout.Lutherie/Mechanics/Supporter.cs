@@ -7,6 +7,8 @@ namespace TopLayout.Lutherie.Mechanics;
 /// <summary>A member that may support the edges of another, and the three conditions under which it does.</summary>
 internal sealed class Supporter(MemberShape shape, TopGrain grain, Calibration calibration)
 {
+    private double? _meanWidthMm;
+
     /// <summary>The member.</summary>
     public Member Member => shape.Member;
 
@@ -49,7 +51,7 @@ internal sealed class Supporter(MemberShape shape, TopGrain grain, Calibration c
     /// <summary>True when the member is high, or flat but wide along the top's grain, or spans the whole edge.</summary>
     public bool IsStiff(Segment edge) =>
         Member.ThicknessMm >= calibration.SupportHeightMm
-        || (Member.ThicknessMm >= calibration.FlatSupportHeightMm && MeanWidthAlongGrain() >= calibration.FlatSupportWidthMm)
+        || (Member.ThicknessMm >= calibration.FlatSupportHeightMm && (_meanWidthMm ??= MeanWidthAlongGrain()) >= calibration.FlatSupportWidthMm)
         || Spans(edge);
 
     /// <summary>True for a thick block, and for a member whose long grain lies in the plane and stands well across the top's.</summary>
@@ -79,8 +81,16 @@ internal sealed class Supporter(MemberShape shape, TopGrain grain, Calibration c
             return p;
         }
 
-        var edge = shape.Outline.Edges.MinBy(e => e.DistanceTo(p));
-        return edge.PointAt(edge.NearestFraction(p));
+        var (nearest, distance) = (default(Segment), double.PositiveInfinity);
+        foreach (var edge in shape.Outline.Edges)
+        {
+            if (edge.DistanceTo(p) is var own && own < distance)
+            {
+                (nearest, distance) = (edge, own);
+            }
+        }
+
+        return nearest.PointAt(nearest.NearestFraction(p));
     }
 
     // A cut across the direction of travel, a reach to either side, still meets the member: so it has not ended before, though it may
