@@ -29,7 +29,7 @@ public class OutputFolderTests
         var failed = Toplayout.Run("draw", Toplayout.PresetFile("straight-tongue"), "--out", plans);
         Assert.Equal(1, failed.Code);
         Assert.False(File.Exists(desk.At("plans/tongue.dxf")) || File.Exists(desk.At("plans/tongue.svg")));
-        Assert.Contains("these templates were not written: half-template, mould, rosette, tongue, parts; `--cut-anyway` writes them", failed.Errors, StringComparison.Ordinal);
+        Assert.Contains("these templates were not written: half-template, mould, rosette, rosette-templates, tongue, parts; `--cut-anyway` writes them", failed.Errors, StringComparison.Ordinal);
 
         var asked = Toplayout.Run("draw", Toplayout.PresetFile("straight-tongue"), "--out", plans, "--cut-anyway");
         Assert.Equal(1, asked.Code);

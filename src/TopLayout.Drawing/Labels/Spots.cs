@@ -10,7 +10,7 @@ internal static class Spots
 
     private const double FirstRing = 0.6;
     private const double RingStep = 1.2;
-    private const int Rings = 6;
+    private const int Rings = 14;
     private const int GridSteps = 24;
     private const double GridRow = 0.25;
 

@@ -160,6 +160,8 @@ internal sealed class CurveGrid
 
     private int Cell(double along) => (int)Math.Floor(along / _cell);
 
-    // Neighbouring cells must not share a bucket in rows or columns: two odd factors without a small relation.
-    private int Bucket(int column, int row) => unchecked((column * 73856093) ^ (row * 19349663)) & _mask;
+    // Cells lie in blocks of eight by eight whose buckets are neighbours in memory, as neighbouring curves are asked for one after the
+    // other; blocks beside each other must not share their buckets: two odd factors without a small relation.
+    private int Bucket(int column, int row) =>
+        unchecked((((column >> 3) * 73856093) ^ ((row >> 3) * 19349663)) << 6 | ((row & 7) << 3) | (column & 7)) & _mask;
 }

@@ -14,6 +14,7 @@ internal static class ProfilePlot
     private const string Part = "grain profile";
     private const string SumPart = "grain profile sum";
     private const double TotalScale = 0.25;
+    private const double UnseenMm = 1e-3;
 
     /// <summary>Draws the profile with its top below a height; returns the height of its foot, mm.</summary>
     public static double Draw(SheetBoard board, ReviewedTop top, FaceView view, Box2 body, double topY)
@@ -62,7 +63,7 @@ internal static class ProfilePlot
         return on.X + (along.X * ((top.Layout.Outline.Bounds.Min.Y - on.Y) / along.Y));
     }
 
-    // The pieces of the curve that rise off the foot line, without points on top of each other.
+    // The pieces of the curve that rise off the foot line, without points on top of each other or on the way straight on.
     private static IEnumerable<List<Point2>> Runs(IEnumerable<Point2> points, double foot)
     {
         var run = new List<Point2>();
@@ -77,6 +78,10 @@ internal static class ProfilePlot
 
                 run = [];
             }
+            else if (run.Count > 1 && IsStraightOn(run[^2], run[^1], p))
+            {
+                run[^1] = p;
+            }
             else if (run.Count == 0 || !run[^1].IsNear(p, Tolerances.ShortestMm))
             {
                 run.Add(p);
@@ -87,5 +92,12 @@ internal static class ProfilePlot
         {
             yield return run;
         }
+    }
+
+    // A point on the straight way to the next says nothing; leaving it out moves the chart by some thousandths of a millimetre at most.
+    private static bool IsStraightOn(Point2 from, Point2 by, Point2 to)
+    {
+        var along = to - from;
+        return (by - from).Dot(along) > 0 && (to - by).Dot(along) > 0 && Math.Abs((by - from).Cross(along)) <= UnseenMm * along.Length;
     }
 }
