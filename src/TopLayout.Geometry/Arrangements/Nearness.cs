@@ -4,34 +4,58 @@ namespace TopLayout.Geometry.Arrangements;
 /// Tells whether a point lies nearer to given curves than an offset: nearer to a foot between the ends of a curve, or to an end that is
 /// gone round in an arc. Ends that are cut flat do not count.
 /// </summary>
-internal sealed class Nearness
+internal sealed class Nearness(double offsetMm)
 {
-    private readonly double _reach;
-    private readonly Curve[] _curves;
-    private readonly bool[] _endCounts;
-    private readonly CurveGrid _grid;
-    private readonly List<int> _found = [];
+    // A grid pays from the third question on; most offsets ask once, of the face outside.
+    private const int FewQuestions = 2;
 
-    private Nearness(double offsetMm, Curve[] curves, bool[] endCounts)
+    private readonly double _reach = offsetMm - (2 * Tolerances.TouchMm);
+    private readonly List<Curve> _curves = [];
+    private readonly List<bool> _endCounts = [];
+    private readonly List<int> _found = [];
+    private CurveGrid? _grid;
+    private int _asked;
+
+    /// <summary>Adds a curve, before the first question.</summary>
+    public void Add(Curve curve, bool endCounts)
     {
-        _reach = offsetMm - (2 * Tolerances.TouchMm);
-        (_curves, _endCounts) = (curves, endCounts);
-        _grid = new CurveGrid(curves, 0);
+        _curves.Add(curve);
+        _endCounts.Add(endCounts);
     }
 
     public bool IsNear(Point2 p)
     {
-        _grid.Within(new Box2(p, p).Grown(_reach), _found);
+        var box = new Box2(p, p).Grown(_reach);
+        if (_asked++ < FewQuestions)
+        {
+            for (var i = 0; i < _curves.Count; i++)
+            {
+                if (_curves[i].Bounds.Overlaps(box) && IsNearTo(i, p))
+                {
+                    return true;
+                }
+            }
+
+            return false;
+        }
+
+        _grid ??= new CurveGrid([.. _curves], 0);
+        _grid.Within(box, _found);
         foreach (var i in _found)
         {
-            var c = _curves[i];
-            if ((_endCounts[i] && c.End.DistanceTo(p) < _reach) || (Math.Abs(c.LeftDistance(p)) < _reach && IsAcross(c, p)))
+            if (IsNearTo(i, p))
             {
                 return true;
             }
         }
 
         return false;
+    }
+
+    private bool IsNearTo(int i, Point2 p)
+    {
+        var c = _curves[i];
+        return (_endCounts[i] && c.End.DistanceTo(p) < _reach) || (Math.Abs(c.LeftDistance(p)) < _reach && IsAcross(c, p));
     }
 
     // A foot at an end does not tell: points straight across a flat end have it there.
@@ -44,20 +68,5 @@ internal sealed class Nearness
 
         var foot = c.IsArc ? c.Center + ((p - c.Center).Unit * c.Radius) : p - (c.Along.Left * c.LeftDistance(p));
         return !foot.IsNear(c.Start, 2 * Tolerances.TouchMm) && !foot.IsNear(c.End, 2 * Tolerances.TouchMm);
-    }
-
-    /// <summary>Collects the curves.</summary>
-    public sealed class Builder(double offsetMm)
-    {
-        private readonly List<Curve> _curves = [];
-        private readonly List<bool> _endCounts = [];
-
-        public void Add(Curve curve, bool endCounts)
-        {
-            _curves.Add(curve);
-            _endCounts.Add(endCounts);
-        }
-
-        public Nearness Build() => new(offsetMm, [.. _curves], [.. _endCounts]);
     }
 }

@@ -11,7 +11,7 @@ internal sealed class RawOffset
 {
     private readonly double _rightMm;
     private readonly List<Strand> _strands = [];
-    private readonly Nearness.Builder _near;
+    private readonly Nearness _near;
 
     private RawOffset(double rightMm) => (_rightMm, _near) = (rightMm, new(Math.Abs(rightMm)));
 
@@ -28,10 +28,9 @@ internal sealed class RawOffset
         }
 
         var arrangement = Arrangement.Of(raw._strands);
-        var near = raw._near.Build();
         arrangement.Overrule(rightMm > 0
-            ? (winding, p) => winding < 1 && near.IsNear(p) ? 1 : winding
-            : (winding, p) => winding >= 1 && near.IsNear(p) ? 0 : winding);
+            ? (winding, p) => winding < 1 && raw._near.IsNear(p) ? 1 : winding
+            : (winding, p) => winding >= 1 && raw._near.IsNear(p) ? 0 : winding);
         return Outlines.Region(arrangement, winding => winding >= 1);
     }
 
