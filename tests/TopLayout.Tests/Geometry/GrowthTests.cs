@@ -1,10 +1,11 @@
+using TopLayout.Benchmarks;
 using TopLayout.Geometry;
 
 namespace TopLayout.Tests.Geometry;
 
 /// <summary>
 /// What an operation allocates is a count of what it makes: parts, nodes, cells, loops. It grows no faster than n log n; how the time
-/// grows beside it is measured in the benchmarks, where caches count too.
+/// grows beside it is measured in the benchmarks, on the same figures, where caches count too.
 /// </summary>
 public class GrowthTests
 {
@@ -13,10 +14,10 @@ public class GrowthTests
 
     [Fact]
     public void Union_OfGears_MakesNoMoreThanInProportion() =>
-        AssertGrowth(edges => (Gear(edges, 0), Gear(edges, 0.7)), pair => pair.Item1.Union(pair.Item2));
+        AssertGrowth(edges => (Figures.Gear(edges), Figures.Gear(edges, 0.7)), pair => pair.Item1.Union(pair.Item2));
 
     [Fact]
-    public void Offset_OfAGear_MakesNoMoreThanInProportion() => AssertGrowth(edges => Gear(edges, 0), gear => gear.Offset(0.4));
+    public void Offset_OfAGear_MakesNoMoreThanInProportion() => AssertGrowth(edges => Figures.Gear(edges), gear => gear.Offset(0.4));
 
     private static void AssertGrowth<T>(Func<int, T> make, Func<T, Region> operation)
     {
@@ -32,17 +33,5 @@ public class GrowthTests
         var before = GC.GetAllocatedBytesForCurrentThread();
         GC.KeepAlive(operation());
         return GC.GetAllocatedBytesForCurrentThread() - before;
-    }
-
-    // A toothed ring, half of its edges arcs, each 3 mm long.
-    private static Region Gear(int edges, double turn)
-    {
-        var radius = edges * 3 / (2 * Math.PI);
-        return Region.Inside(new Contour(
-            Enumerable.Range(0, edges).Select(i => new Vertex(
-                default(Point2) + (Trig.Direction(Angle.FromDegrees((i + turn) * 360 / edges)) * (radius + (i % 4 < 2 ? 1.5 : 0))),
-                i % 2 == 0 ? 0.3 : 0,
-                i % 2 == 0 ? "tip" : "flank")),
-            isClosed: true));
     }
 }
