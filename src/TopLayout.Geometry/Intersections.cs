@@ -49,10 +49,15 @@ public static class Intersections
         if (a.DistanceTo(p) <= Reach(a) && b.DistanceTo(p) <= Reach(b))
         {
             var (onA, onB) = (a.NearestFraction(p), b.NearestFraction(p));
-            if (!meetings.Exists(m => b.DistanceTo(a.PointAt((m.First + onA) / 2)) <= 2 * Reach(b)))
+            foreach (var m in meetings)
             {
-                meetings.Add(new Meeting(p, onA, onB));
+                if (b.DistanceTo(a.PointAt((m.First + onA) / 2)) <= 2 * Reach(b))
+                {
+                    return;
+                }
             }
+
+            meetings.Add(new Meeting(p, onA, onB));
         }
     }
 

@@ -63,7 +63,8 @@ public readonly record struct Segment(Point2 Start, Point2 End, double Bulge = 0
 
     /// <summary>
     /// The point at a fraction of the length, 0 = start, 1 = end, both exactly. The chord to it is the whole chord turned back by the
-    /// sweep still to come, halved, and as long as the ratio of the half sweeps' sines: no centre, so a flat arc loses no digits.
+    /// sweep still to come, halved, and as long as the ratio of the half sweeps' sines: no centre, so a flat arc loses no digits. The
+    /// middle of an arc is its apex, half the bulge times the chord beside it.
     /// </summary>
     public Point2 PointAt(double fraction)
     {
@@ -78,6 +79,11 @@ public readonly record struct Segment(Point2 Start, Point2 End, double Bulge = 0
             return Start + (chord * fraction);
         }
 
+        if (fraction == 0.5)
+        {
+            return Start.MidpointTo(End) - (chord.Left * (Bulge / 2));
+        }
+
         var half = Sweep / 2;
         return Start + (Turned(chord, half * (fraction - 1)) * (Trig.Sin(half * fraction) / Trig.Sin(half)));
     }
@@ -86,7 +92,7 @@ public readonly record struct Segment(Point2 Start, Point2 End, double Bulge = 0
     public Vec2 TangentAt(double fraction)
     {
         var chord = (End - Start).Unit;
-        return IsArc ? Turned(chord, Sweep * (fraction - 0.5)) : chord;
+        return IsArc && fraction != 0.5 ? Turned(chord, Sweep * (fraction - 0.5)) : chord;
     }
 
     /// <summary>The part between two fractions, 0 ≤ from &lt; to ≤ 1, with the same label.</summary>
