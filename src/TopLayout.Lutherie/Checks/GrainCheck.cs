@@ -21,7 +21,7 @@ public static class GrainCheck
         var scenes = Turns(settings.LayoutError).Select(turn => new GrainScene(layout, settings, turn)).ToList();
         var drawn = scenes[0];
         ImmutableArray<SideVerdict> sides = [.. scenes.SelectMany(Sides).GroupBy(s => (s.Member, s.Side)).Select(g => g.MaxBy(s => (s.Severity, s.RunMm))!)];
-        var runs = scenes.SelectMany(GrainFindings.Of).GroupBy(r => Key(r.Run)).Select(g => g.MaxBy(Weight)).ToList();
+        var runs = scenes.SelectMany(GrainFindings.Of).GroupBy(Key).Select(g => g.MaxBy(Weight)).ToList();
         return new GrainReview(() => GrainRuns.Profile(drawn.Pieces, settings))
         {
             Calibration = settings,
@@ -33,11 +33,9 @@ public static class GrainCheck
 
     private static IEnumerable<Angle> Turns(Angle error) => error == Angle.Zero ? [Angle.Zero] : [Angle.Zero, error, -error];
 
-    // The same edges, whichever way the layout is turned: a run on each side of a member has its own.
-    private static string Key(GrainRun run) => string.Join('|', run.Contributions
-        .Select(c => $"{c.Member}/{c.Side}/{c.Label}")
-        .Order(StringComparer.Ordinal)
-        .Append(run.From.MidpointTo(run.To).X < 0 ? "bass" : "treble"));
+    // The same edges, whichever way the layout is turned: a run on each side of the longest of them has its own.
+    private static (string Subject, EdgeSide Side, bool IsBass) Key((GrainRun Run, Finding Finding) found) =>
+        (found.Finding.Subject, found.Run.Contributions[0].Side, found.Run.From.MidpointTo(found.Run.To).X < 0);
 
     private static (Severity, double) Weight((GrainRun Run, Finding Finding) found) => (found.Finding.Severity, found.Run.LengthMm);
 

@@ -1,3 +1,4 @@
+using TopLayout.Geometry;
 using TopLayout.Lutherie.Findings;
 using TopLayout.Lutherie.Mechanics;
 using TopLayout.Lutherie.Parts;
@@ -14,15 +15,24 @@ internal static class GrainCures
     // The humidity at which most workshops aim to glue, %: common practice, no source.
     private const double WorkshopHumidityPercent = 45;
 
-    /// <summary>The cures for a run along these members, the one that gives most first.</summary>
-    public static string For(GrainScene scene, GrainRun run, IReadOnlyList<Member> members) =>
-        string.Join("; or ", Levers(scene, run, members).Distinct());
+    // A member whose grain is so near the top's cannot be turned across it: it is there to stiffen the top along.
+    private static readonly Angle AlongTop = Angle.FromDegrees(20);
 
-    private static IEnumerable<string> Levers(GrainScene scene, GrainRun run, IReadOnlyList<Member> members)
+    /// <summary>
+    /// The cures for a run along these members, the one that gives most first. Of wood and air it says what the run comes to by that alone.
+    /// </summary>
+    public static string For(GrainScene scene, GrainFindings.Found found, IReadOnlyList<Member> members)
+    {
+        var levers = Levers(scene, found, members).Distinct().ToList();
+        var more = levers.Count > 1 && found.Severity >= Severity.Warning ? "; check again after each, as one by itself may not be enough" : "";
+        return string.Join("; ", levers) + more;
+    }
+
+    private static IEnumerable<string> Levers(GrainScene scene, GrainFindings.Found found, IReadOnlyList<Member> members)
     {
         foreach (var member in members)
         {
-            if (Shape(scene, member, members) is { } shape)
+            if (Shape(scene, found, member, members) is { } shape)
             {
                 yield return shape;
             }
@@ -30,12 +40,12 @@ internal static class GrainCures
 
         if (members.Any(m => m.Kind is MemberKind.Tongue or MemberKind.Block or MemberKind.Fretboard))
         {
-            yield return $"carry a brace (a flat brace, or the upper transverse brace) across the grain over the line, near {Say.Mm(Math.Round(-run.From.MidpointTo(run.To).Y))} from the neck edge";
+            yield return $"carry a brace (a flat brace, or the upper transverse brace) across the grain over the line, near {Say.Mm(Math.Round(-found.Run.From.MidpointTo(found.Run.To).Y))} from the neck edge";
         }
 
-        if (!scene.IsOnlyChannel(run))
+        if (!found.IsOnlyChannel)
         {
-            foreach (var lever in Materials(scene, members))
+            foreach (var lever in Materials(scene, found, members))
             {
                 yield return lever;
             }
@@ -43,30 +53,45 @@ internal static class GrainCures
     }
 
     // The levers of wood and air, with the mismatch they lead to.
-    private static IEnumerable<string> Materials(GrainScene scene, IReadOnlyList<Member> members)
+    private static IEnumerable<string> Materials(GrainScene scene, GrainFindings.Found found, IReadOnlyList<Member> members)
     {
         foreach (var member in members.Where(m => m.Material is { Sawing: not Sawing.Quarter } && !scene.Loads[m.Name].IsCrossGrain))
         {
-            var (now, then) = (scene.Loads[member.Name].Mismatch!.Index, scene.IndexIf(member, Sawing.Quarter));
-            if (then < WorthShare * now)
+            var (now, then) = (scene.Loads[member.Name].Mismatch!, scene.MismatchIf(member, Sawing.Quarter));
+            if (then.Index < WorthShare * now.Index)
             {
-                yield return $"saw the {member.Name} on the quarter (`sawing = \"quarter\"`): mismatch {Say.TwoDigits(then)} instead of {Say.TwoDigits(now)}";
+                yield return $"saw the {member.Name} on the quarter (`sawing = \"quarter\"`): its mismatch {Say.TwoDigits(then.Index)} instead of "
+                    + $"{Say.TwoDigits(now.Index)}, {Outcome(scene, found, m => m == member ? then : null)}";
             }
         }
 
         if (members.Where(m => scene.Loads[m.Name].Mismatch is not null).MaxBy(m => scene.Loads[m.Name].Mismatch!.Index) is { } worst
             && scene.Season.GluedHumidityPercent > WorkshopHumidityPercent)
         {
-            var (now, then) = (scene.Loads[worst.Name].Mismatch!.Index, scene.IndexIfGluedAt(worst, WorkshopHumidityPercent));
+            var (now, then) = (scene.Loads[worst.Name].Mismatch!.Index, scene.MismatchIfGluedAt(worst, WorkshopHumidityPercent).Index);
             if (then < WorthShare * now)
             {
                 yield return $"glue at {GrainWords.Percent(WorkshopHumidityPercent)} humidity instead of {GrainWords.Percent(scene.Season.GluedHumidityPercent)}: "
-                    + $"mismatch of the {worst.Name} {Say.TwoDigits(then)} instead of {Say.TwoDigits(now)}";
+                    + $"mismatch of the {worst.Name} {Say.TwoDigits(then)} instead of {Say.TwoDigits(now)}, "
+                    + Outcome(scene, found, m => scene.Loads[m.Name].Mismatch is null ? null : scene.MismatchIfGluedAt(m, WorkshopHumidityPercent));
             }
         }
     }
 
-    private static string? Shape(GrainScene scene, Member member, IReadOnlyList<Member> members) => member.Kind switch
+    // What the run, and what lies in line with it on the other face, comes to when members load the top otherwise.
+    private static string Outcome(GrainScene scene, GrainFindings.Found found, Func<Member, Mismatch?> changed)
+    {
+        var loads = (found.Together ?? found.Run).Contributions.Select(c => c.Member).Distinct().ToDictionary(
+            name => name,
+            name => changed(scene.Member(name)) is { } other ? scene.Loads[name] with { Mismatch = other } : scene.Loads[name],
+            StringComparer.Ordinal);
+        Severity Of(GrainRun run) => RunVerdict.Of(run, loads, scene.Calibration).Severity;
+        var own = Of(found.Run);
+        var severity = found.Together is { } together && Of(together) is var joint && joint > own ? joint : own;
+        return severity >= found.Severity ? "by itself not enough" : severity == Severity.Pass ? "and it passes" : $"and a {FindingText.Word(severity)} is left";
+    }
+
+    private static string? Shape(GrainScene scene, GrainFindings.Found found, Member member, IReadOnlyList<Member> members) => member.Kind switch
     {
         MemberKind.Tongue when scene.Layout.Design.Get(Tongue.Shape).Value != TongueShape.Tapered =>
             "taper the tongue (`shape = \"tapered\"`, `edge_angle = 15` or more), so that its edge crosses every grain line",
@@ -74,8 +99,10 @@ internal static class GrainCures
         MemberKind.Block => members.Count == 1 ? $"shorten the {member.Name}" : $"make the {member.Name} wider, so that its sides leave this grain line",
         MemberKind.Fretboard when !BlockCarriesFretboard(scene, member) => "widen the neck block at least 5 mm past the fretboard's edges on both sides",
         MemberKind.Plate when IsRing(member) => Ring(scene, member, members),
+        MemberKind.Plate when IsByItsLongSide(found, member) => $"move the {member.Name} off that line, or make it wider or narrower until its edges leave it",
         MemberKind.Plate => $"cut the ends of the {member.Name} at an angle to the grain, or bring them under a brace",
         MemberKind.Lining => "use a narrower or kerfed lining there",
+        MemberKind.Bar when GrainAngle.Between(member.Grain, scene.GrainUnder(member)) < AlongTop => $"make the {member.Name} narrower, or end it under a bar across the grain",
         MemberKind.Bar => $"turn the {member.Name} across the grain, or make it narrower",
         MemberKind.Bridge => "round or angle the bridge's ends",
         MemberKind.Channel => $"move the {member.Name} until its walls stand {Apart(scene)} or more from the edge on the same grain line",
@@ -91,6 +118,10 @@ internal static class GrainCures
 
     // No grain line has both edges in its band.
     private static string Apart(GrainScene scene) => Say.Mm(2 * scene.Calibration.BandHalfWidthMm);
+
+    // Most of what it gives to the run, on whichever face.
+    private static bool IsByItsLongSide(GrainFindings.Found found, Member member) =>
+        (found.Together ?? found.Run).Contributions.Where(c => c.Member == member.Name).MaxBy(c => c.LengthMm) is { IsLongSide: true };
 
     private static bool IsRing(Member member) => member.Footprint.Loops.Length > 1;
 

@@ -13,41 +13,68 @@ internal static class GrainFindings
     /// <summary>Every run that asks for something, with its finding.</summary>
     public static List<(GrainRun Run, Finding Finding)> Of(GrainScene scene)
     {
-        var own = scene.Sides.Select(r => (Run: r, scene.Verdict(r).Severity)).ToLookup(s => s.Run.Contributions[0].Member, StringComparer.Ordinal);
-        var inside = scene.Runs(TopFace.Inside, ShortestMm);
-        var outside = scene.Runs(TopFace.Outside, ShortestMm);
+        var own = scene.Sides.Select(r => new Own(r, scene.Verdict(r))).ToLookup(s => s.Run.Contributions[0].Member, StringComparer.Ordinal);
+        var shortest = Math.Min(ShortestMm, scene.Calibration.PassLengthMm);
+        var (inside, outside) = (scene.Runs(TopFace.Inside, shortest), scene.Runs(TopFace.Outside, shortest));
         var found = new List<Found>();
         var (behindInside, behindOutside) = (new RunsByX(outside), new RunsByX(inside));
         foreach (var (run, others) in inside.Select(r => (r, behindInside)).Concat(outside.Select(r => (r, behindOutside))))
         {
-            var verdict = scene.Verdict(run);
-            var together = Together(run, others.Near(run, 2 * scene.Calibration.BandHalfWidthMm), scene.Calibration);
-
             // A longer line is no milder than a part of it: neither one member's own run, nor one face's.
-            var severity = run.Contributions.Select(c => c.Member).Distinct().SelectMany(m => own[m])
+            var least = run.Contributions.Select(c => c.Member).Distinct().SelectMany(m => own[m])
                 .Where(o => IsPartOf(o.Run, run, scene.Calibration))
-                .Select(o => o.Severity)
-                .Append(verdict.Severity)
-                .Append(together is null ? Severity.Pass : scene.Verdict(together).Severity)
+                .Select(o => o.Verdict.Severity)
+                .DefaultIfEmpty(Severity.Pass)
                 .Max();
-            if (severity > Severity.Pass)
+            Add(scene, run, scene.Verdict(run), least, others, found);
+        }
+
+        // What a side of a part does by itself is told, also where other edges make another run of it.
+        foreach (var side in own.SelectMany(o => o).Where(o => o.Verdict.Severity > Severity.Pass))
+        {
+            if (!found.Exists(f => f.Severity >= side.Verdict.Severity && IsPartOf(side.Run, f.Run, scene.Calibration)))
             {
-                found.Add(new Found(run, verdict, severity, together, scene.IsOnlyChannel(run)));
+                var isInside = scene.Member(side.Run.Contributions[0].Member).Face == TopFace.Inside;
+                Add(scene, side.Run, side.Verdict, side.Verdict.Severity, isInside ? behindInside : behindOutside, found);
             }
         }
 
-        return [.. WithoutRepeats(found).Select(f => (f.Run, GrainWords.Run(scene, f.Run, f.Verdict, f.Severity, f.Together)))];
+        return [.. WithoutRepeats(found).Select(f => (f.Run, GrainWords.Run(scene, f)))];
+    }
+
+    private static void Add(GrainScene scene, GrainRun run, RunVerdict verdict, Severity least, RunsByX others, List<Found> found)
+    {
+        var together = Together(run, others.Near(run, 2 * scene.Calibration.BandHalfWidthMm), scene.Calibration);
+        var joint = together is null ? Severity.Pass : scene.Verdict(together).Severity;
+        var severity = (Severity)Math.Max((int)joint, Math.Max((int)least, (int)verdict.Severity));
+        if (severity > Severity.Pass)
+        {
+            found.Add(new Found(run, verdict, severity, together, scene.IsOnlyChannel(run), joint > verdict.Severity && joint > least));
+        }
     }
 
     // A channel has two walls with two sides each: one finding for each part that lies in line with a wall, and one at all when none does.
+    // It marks them all.
     private static IEnumerable<Found> WithoutRepeats(List<Found> found)
     {
-        var hasPartner = found.Exists(f => f.IsOnlyChannel && f.Together is not null);
-        return found
-            .Where(f => !(f.IsOnlyChannel && f.Together is null && hasPartner))
-            .Index()
-            .DistinctBy(f => f.Item.IsOnlyChannel ? Partners(f.Item) : $"{f.Index}")
-            .Select(f => f.Item);
+        var walls = found.Where(f => f.IsOnlyChannel).ToList();
+        var kept = walls.Exists(f => f.Together is not null) ? walls.Where(f => f.Together is not null) : walls;
+        var firsts = kept.DistinctBy(Partners).ToList();
+        foreach (var f in found)
+        {
+            if (!f.IsOnlyChannel)
+            {
+                yield return f;
+            }
+            else if (firsts.Contains(f))
+            {
+                // The walls beside no part go with the first.
+                yield return f with
+                {
+                    Also = [.. walls.Where(w => !firsts.Contains(w) && (firsts.Find(o => Partners(o) == Partners(w)) ?? firsts[0]) == f).Select(w => w.Run)],
+                };
+            }
+        }
     }
 
     private static string Partners(Found found) => string.Join(
@@ -75,5 +102,18 @@ internal static class GrainFindings
     private static bool IsSameLine(GrainRun a, GrainRun b, Calibration calibration) =>
         a.Grain == b.Grain && Math.Abs(a.EdgeX - b.EdgeX) <= 2 * calibration.BandHalfWidthMm;
 
-    private readonly record struct Found(GrainRun Run, RunVerdict Verdict, Severity Severity, GrainRun? Together, bool IsOnlyChannel);
+    private readonly record struct Own(GrainRun Run, RunVerdict Verdict);
+
+    /// <summary>A run that asks for something.</summary>
+    /// <param name="Run">The run.</param>
+    /// <param name="Verdict">The verdict on it by itself.</param>
+    /// <param name="Severity">The verdict on it and on all it belongs to.</param>
+    /// <param name="Together">It and what lies on its grain line on the other face; null when nothing does.</param>
+    /// <param name="IsOnlyChannel">True when nothing but walls of a channel makes it.</param>
+    /// <param name="IsDecidedTogether">True when only together it is as bad as that.</param>
+    internal sealed record Found(GrainRun Run, RunVerdict Verdict, Severity Severity, GrainRun? Together, bool IsOnlyChannel, bool IsDecidedTogether)
+    {
+        /// <summary>Further runs of which the same is to be said.</summary>
+        public IReadOnlyList<GrainRun> Also { get; init; } = [];
+    }
 }

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using TopLayout.Geometry;
+using TopLayout.Lutherie.Findings;
 using TopLayout.Lutherie.Mechanics;
 using TopLayout.Lutherie.Parts;
 using TopLayout.Lutherie.Woods;
@@ -60,9 +61,15 @@ internal sealed class GrainScene
     /// <summary>True when nothing but walls of a channel makes the run.</summary>
     public bool IsOnlyChannel(GrainRun run) => run.Contributions.All(c => _members[c.Member].Kind == MemberKind.Channel);
 
-    /// <summary>The distinct runs over the edges of all members of a face together that are longer than a floor, mm; longest first.</summary>
-    public ImmutableArray<GrainRun> Runs(TopFace face, double floorMm) =>
-        GrainRuns.Distinct(Pieces.Where(p => _members[p.Member].Face == face), _scan, floorMm);
+    /// <summary>
+    /// The distinct runs over the edges of all members of a face together that are longer than a floor, mm; of runs that are one the worst,
+    /// and of those alike the longest. Longest first.
+    /// </summary>
+    public ImmutableArray<GrainRun> Runs(TopFace face, double floorMm) => GrainRuns.Distinct(
+        Pieces.Where(p => _members[p.Member].Face == face),
+        _scan,
+        floorMm,
+        new GrainRuns.Weights(run => (int)Verdict(run).Severity, Calibration.PassLengthMm, (int)Severity.Fail));
 
     public RunVerdict Verdict(GrainRun run) => RunVerdict.Of(run, Loads, Calibration);
 
@@ -76,13 +83,16 @@ internal sealed class GrainScene
             .OrderBy(name => Layout.Members.Select(m => m.Name).Index().FirstOrDefault(m => m.Item == name).Index),
     ];
 
-    /// <summary>M of a member if its wood were sawn otherwise.</summary>
-    public double IndexIf(Member member, Sawing sawing) =>
-        Mismatch(member, member.Material! with { Sawing = sawing }, Season.MoistureLossPercent).Index;
+    /// <summary>The top's grain under a member.</summary>
+    public Angle GrainUnder(Member member) => _grain.Under(member.Footprint);
 
-    /// <summary>M of a member if all were glued in other air.</summary>
-    public double IndexIfGluedAt(Member member, double humidityPercent) =>
-        Mismatch(member, member.Material!, (Season with { GluedHumidityPercent = humidityPercent }).MoistureLossPercent).Index;
+    /// <summary>The mismatch of a member if its wood were sawn otherwise.</summary>
+    public Mismatch MismatchIf(Member member, Sawing sawing) =>
+        Mismatch(member, member.Material! with { Sawing = sawing }, Season.MoistureLossPercent);
+
+    /// <summary>The mismatch of a member if all were glued in other air.</summary>
+    public Mismatch MismatchIfGluedAt(Member member, double humidityPercent) =>
+        Mismatch(member, member.Material!, (Season with { GluedHumidityPercent = humidityPercent }).MoistureLossPercent);
 
     private MemberLoad Load(Member member, double lossPercent) =>
         MemberLoad.Of(member, _top, _grain, lossPercent, Calibration, _bays.Beside(_shapeOf[member.Name]));

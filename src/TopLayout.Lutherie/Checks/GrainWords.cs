@@ -10,30 +10,33 @@ namespace TopLayout.Lutherie.Checks;
 /// <summary>The grain check in words a student understands: which edge, how long, where, what against what, in which season, what helps.</summary>
 internal static class GrainWords
 {
-    // Contributions below this are crossings, not worth a name, mm.
+    // Contributions below this, or below a share of the length that counts, are crossings, not worth a name, mm.
     private const double WorthNamingMm = 6;
+    private const double WorthNamingShare = 0.2;
 
     /// <summary>The finding for a run, with what the other face adds on the same grain line.</summary>
-    public static Finding Run(GrainScene scene, GrainRun run, RunVerdict verdict, Severity severity, GrainRun? together)
+    public static Finding Run(GrainScene scene, GrainFindings.Found found)
     {
-        var named = Named(run);
+        var (run, together) = (found.Run, found.Together);
+        var named = Named(run, scene.Calibration);
         var members = named.Select(c => c.Member).Distinct().Select(scene.Member).ToList();
         var added = together is null || together.LengthMm < scene.Calibration.PassLengthMm
             ? []
-            : Named(together).Where(c => scene.Member(c.Member).Face != members[0].Face).ToList();
+            : Named(together, scene.Calibration).Where(c => scene.Member(c.Member).Face != members[0].Face).ToList();
         var isShared = members.Count > 1 || added.Count > 0;
         var places = members.Concat(added.Select(c => scene.Member(c.Member)).Distinct()).Select(m => m.Places[0]).ToList();
         return new Finding(
             isShared ? Rules.EdgesInLine : Rules.EdgeAlongGrain,
-            severity,
-            scene.IsOnlyChannel(run) ? run.Contributions[0].Member : Subject(named),
-            Sentence(scene, run, named, verdict) + Together(run, added, together))
+            found.Severity,
+            found.IsOnlyChannel ? run.Contributions[0].Member : Subject(named),
+            Sentence(scene, found, named) + Together(run, added, together))
         {
-            Measured = new Measurement(run.LengthMm, "mm", Limit(verdict, scene.Calibration)),
+            Measured = Measured(found, scene.Calibration),
             Where = (run.From, run.To),
+            AlsoAt = [.. found.Also.Select(r => (r.From, r.To))],
             Place = places[0],
             OtherPlaces = [.. places.Distinct().Where(p => p != places[0])],
-            Cure = scene.IsOnlyChannel(run) && added.Count == 0 ? null : GrainCures.For(scene, run, [.. members, .. added.Select(c => scene.Member(c.Member))]),
+            Cure = found.IsOnlyChannel && added.Count == 0 ? null : GrainCures.For(scene, found, [.. members, .. added.Select(c => scene.Member(c.Member))]),
         };
     }
 
@@ -66,31 +69,43 @@ internal static class GrainWords
             + $"creep factor {Say.TwoDigits(scene.Calibration.Relaxation)}; `[limits]` sets them, `toplayout explain TL3001` says more";
     }
 
-    private static ImmutableArray<Contribution> Named(GrainRun run)
+    // Those worth a name, and shorter ones as long as much of the run is not named.
+    private static ImmutableArray<Contribution> Named(GrainRun run, Calibration calibration)
     {
-        ImmutableArray<Contribution> worth =
-        [
-            .. run.Contributions.Where(c => c.LengthMm >= WorthNamingMm).DistinctBy(c => (c.Member, c.Label)),
-        ];
-        return worth.IsEmpty ? run.Contributions[..1] : worth;
-    }
-
-    private static string Subject(IEnumerable<Contribution> named) => string.Join(" and ", named.Select(c => $"{c.Member}, {c.Label}"));
-
-    private static string Sentence(GrainScene scene, GrainRun run, ImmutableArray<Contribution> named, RunVerdict verdict)
-    {
-        if (scene.IsOnlyChannel(run))
+        var least = Math.Min(WorthNamingMm, WorthNamingShare * calibration.PassLengthMm);
+        var (named, covered) = (ImmutableArray.CreateBuilder<Contribution>(), 0.0);
+        foreach (var c in run.Contributions.Where(c => c.LengthMm >= least || covered < run.LengthMm - least))
         {
-            return $"the walls of the {run.Contributions[0].Member} run along the grain for {Say.TwoDigits(run.LengthMm)} mm at either side of the hole; "
-                + "they weaken the top there, and nothing pulls on them";
+            covered += c.LengthMm;
+            named.Add(c);
         }
 
-        var edges = string.Join(" and ", named.Select(c => $"the {c.Label} of the {c.Member}"));
+        return [.. named.DistinctBy(c => (c.Member, c.Label))];
+    }
+
+    private static string Subject(IEnumerable<Contribution> named) =>
+        string.Join(" and ", ByMember(named).Select(m => $"{m.Key}, {string.Join('/', m.Select(c => c.Label))}"));
+
+    private static IEnumerable<IGrouping<string, Contribution>> ByMember(IEnumerable<Contribution> named) =>
+        named.GroupBy(c => c.Member, StringComparer.Ordinal);
+
+    private static string Side(GrainRun run) => run.From.MidpointTo(run.To).X < 0 ? "bass" : "treble";
+
+    private static string Sentence(GrainScene scene, GrainFindings.Found found, ImmutableArray<Contribution> named)
+    {
+        var run = found.Run;
+        if (found.IsOnlyChannel)
+        {
+            var sides = found.Also.Prepend(run).Select(Side).Distinct().ToList();
+            return $"the walls of the {run.Contributions[0].Member} run along the grain for {Say.TwoDigits(run.LengthMm)} mm "
+                + $"{(sides is [var only] ? $"on the {only} side" : "at either side")} of the hole; they weaken the top there, and nothing pulls on them";
+        }
+
+        var edges = string.Join(" and ", ByMember(named).Select(m => $"{Listed([.. m.Select(c => $"the {c.Label}")])} of the {m.Key}"));
         var middle = run.From.MidpointTo(run.To);
-        var side = middle.X < 0 ? "bass" : "treble";
         return $"{edges} {(named.Length == 1 ? "runs" : "run")} along the grain for {Say.TwoDigits(run.LengthMm)} mm without support, "
             + $"at {Say.Degrees(Rounded(named.Min(c => c.LeastAngle)))} to it, {Say.Mm(-run.To.Y)} to {Say.Mm(-run.From.Y)} from the neck edge "
-            + $"on the grain line {Say.Mm(Math.Abs(middle.X))} to the {side} side; {Support(scene, run)}; {Against(scene, named, verdict)}";
+            + $"on the grain line {Say.Mm(Math.Abs(middle.X))} to the {Side(run)} side; {Support(scene, run)}; {Against(scene, named, found.Verdict)}";
     }
 
     // What stops a crack on the rest of these edges.
@@ -150,8 +165,14 @@ internal static class GrainWords
     private static string SeasonText(GrainScene scene) =>
         $"glued at {Percent(scene.Season.GluedHumidityPercent)} and used at {Percent(scene.Season.UsedHumidityPercent)} humidity, {Whole(scene.Season.Celsius)} °C";
 
-    private static double Limit(RunVerdict verdict, Calibration calibration) =>
-        verdict.Length == LengthClass.RunsOn ? calibration.FailLengthMm : calibration.PassLengthMm;
+    // Its own length; where that is within the limits and the other face decides, the length of both.
+    private static Measurement Measured(GrainFindings.Found found, Calibration calibration)
+    {
+        var isOwn = !found.IsDecidedTogether || found.Run.LengthMm >= calibration.PassLengthMm;
+        var length = isOwn ? found.Run.LengthMm : found.Together!.LengthMm;
+        var limit = RunVerdict.ClassOf(length, calibration) == LengthClass.RunsOn ? calibration.FailLengthMm : calibration.PassLengthMm;
+        return new Measurement(length, "mm", limit);
+    }
 
     private static Angle Rounded(Angle angle) => Angle.FromDegrees(Math.Round(angle.Degrees, 1));
 

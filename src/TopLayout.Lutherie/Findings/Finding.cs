@@ -33,6 +33,9 @@ public sealed class Finding(Rule rule, Severity severity, string subject, string
     /// <summary>The stretch on the top that the drawing marks, in outside coordinates, mm; from end to end.</summary>
     public (Point2 From, Point2 To)? Where { get; init; }
 
+    /// <summary>Further stretches of which the same is to be said.</summary>
+    public ImmutableArray<(Point2 From, Point2 To)> AlsoAt { get; init; } = [];
+
     /// <summary>The place in the design file to change.</summary>
     public SourcePlace? Place { get; init; }
 

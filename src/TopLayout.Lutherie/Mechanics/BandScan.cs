@@ -3,7 +3,8 @@ namespace TopLayout.Lutherie.Mechanics;
 /// <summary>A run found on a grain line.</summary>
 /// <param name="X">The grain line in the grain's frame, mm.</param>
 /// <param name="Run">The run.</param>
-internal readonly record struct RunAt(double X, Stretch Run);
+/// <param name="Interval">Which of the intervals between events it lies in: runs of one interval that overlap are of the same edges.</param>
+internal readonly record struct RunAt(double X, Stretch Run, int Interval = 0);
 
 /// <summary>
 /// A band of half-width w swept across pieces that share one frame. Which pieces it holds changes only at events: where the band's edge
@@ -207,7 +208,7 @@ internal sealed class BandScan
         foreach (var band in _edges)
         {
             ref readonly var edge = ref band.Edge;
-            _events.AddRange([edge.MinX - _w, edge.MinX + _w, edge.MaxX - _w, edge.MaxX + _w]);
+            _events.AddRange((ReadOnlySpan<double>)[edge.MinX - _w, edge.MinX + _w, edge.MaxX - _w, edge.MaxX + _w]);
         }
 
         _events.Sort();

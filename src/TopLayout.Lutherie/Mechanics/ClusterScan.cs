@@ -229,35 +229,51 @@ internal sealed class ClusterScan(Calibration calibration)
 
     private void AddCrossings(Crossing kind, int free, int other, ReadOnlySpan<double> probes)
     {
-        var before = IsUp(kind, _probed[3 * free], _probed[3 * other]);
+        var before = Lead(kind, _probed[3 * free], _probed[3 * other]);
         for (var k = 1; k < 3; k++)
         {
-            var isUp = IsUp(kind, _probed[(3 * free) + k], _probed[(3 * other) + k]);
-            if (isUp != before)
+            var lead = Lead(kind, _probed[(3 * free) + k], _probed[(3 * other) + k]);
+            if (lead > 0 != before > 0)
             {
-                _marks.Add(Root(kind, _edges[free], _edges[other], probes[k - 1], probes[k], isUp));
+                _marks.Add(Root(kind, _edges[free], _edges[other], (probes[k - 1], before), (probes[k], lead)));
             }
 
-            before = isUp;
+            before = lead;
         }
     }
 
-    private bool IsUp(Crossing kind, Stretch free, Stretch other) => kind switch
+    private double Lead(Crossing kind, Stretch free, Stretch other) => kind switch
     {
-        Crossing.GapFull => other.Low - free.High > calibration.MergeGapMm,
-        Crossing.LowEnds => other.Low > free.Low,
-        _ => other.High > free.High,
+        Crossing.GapFull => other.Low - free.High - calibration.MergeGapMm,
+        Crossing.LowEnds => other.Low - free.Low,
+        _ => other.High - free.High,
     };
 
-    // Bisection: the sign differs at the ends.
-    private double Root(Crossing kind, BandEdge free, BandEdge other, double from, double to, bool isUpAtEnd)
+    // Ridders 1979 (from memory): the sign differs at the ends, and halves at least with each step.
+    private double Root(Crossing kind, BandEdge free, BandEdge other, (double X, double Lead) from, (double X, double Lead) to)
     {
-        while (to - from > SameMm / 10)
+        (double X, double Lead) At(double x) => (x, Lead(kind, free.StretchAt(x, _w), other.StretchAt(x, _w)));
+        var found = double.NaN;
+        while (to.X - from.X > SameMm / 10)
         {
-            var middle = (from + to) / 2;
-            (from, to) = IsUp(kind, free.StretchAt(middle, _w), other.StretchAt(middle, _w)) == isUpAtEnd ? (from, middle) : (middle, to);
+            var middle = At((from.X + to.X) / 2);
+            var size = Math.Sqrt((middle.Lead * middle.Lead) - (from.Lead * to.Lead));
+            if (size == 0)
+            {
+                return middle.X;
+            }
+
+            var next = At(middle.X + ((middle.X - from.X) * Math.Sign(from.Lead - to.Lead) * middle.Lead / size));
+            if (Math.Abs(next.X - found) <= SameMm / 10)
+            {
+                return next.X;
+            }
+
+            found = next.X;
+            var (low, high) = next.X < middle.X ? (next, middle) : (middle, next);
+            (from, to) = low.Lead > 0 != from.Lead > 0 ? (from, low) : high.Lead > 0 != low.Lead > 0 ? (low, high) : (high, to);
         }
 
-        return (from + to) / 2;
+        return (from.X + to.X) / 2;
     }
 }

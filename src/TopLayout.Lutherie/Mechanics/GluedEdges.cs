@@ -44,7 +44,7 @@ public static class GluedEdges
         Segment edge, Member member, EdgeSupport support, TopGrain grain, List<double> cuts, ImmutableArray<EdgePiece>.Builder pieces)
     {
         cuts.Clear();
-        cuts.AddRange([0, 1]);
+        cuts.AddRange((ReadOnlySpan<double>)[0, 1]);
         Cuts.AtTurns(edge, grain.LeftGrain, cuts);
         if (!grain.IsOnePlate)
         {

@@ -13,6 +13,12 @@ public static class GrainRuns
 {
     private const double EqualMm = RunPatches.EqualMm;
 
+    /// <summary>How much a run weighs, for telling which of those that are one is the worst.</summary>
+    /// <param name="Of">The weight of a run.</param>
+    /// <param name="FromMm">No run shorter than this weighs anything, mm.</param>
+    /// <param name="Most">The greatest weight there is.</param>
+    internal sealed record Weights(Func<GrainRun, int> Of, double FromMm, int Most);
+
     private static readonly Comparison<Contribution> LongestContribution = ByLength;
 
     /// <summary>The longest run over all the pieces together; null when none of them has an unsupported length along the grain.</summary>
@@ -42,13 +48,15 @@ public static class GrainRuns
     public static ImmutableArray<GrainRun> Distinct(IEnumerable<EdgePiece> pieces, Calibration calibration, double floorMm) =>
         Distinct(pieces, new BandScan(calibration), floorMm);
 
-    /// <summary>The same by a scan that is at hand.</summary>
-    internal static ImmutableArray<GrainRun> Distinct(IEnumerable<EdgePiece> pieces, BandScan scan, double floorMm)
+    /// <summary>
+    /// The same by a scan that is at hand. Where another run of those that are one weighs more than the longest, the heaviest stands for all.
+    /// </summary>
+    internal static ImmutableArray<GrainRun> Distinct(IEnumerable<EdgePiece> pieces, BandScan scan, double floorMm, Weights? weights = null)
     {
         var runs = new List<GrainRun>();
         foreach (var frame in Frames(pieces))
         {
-            AddRuns(frame, scan, floorMm, onlyLongest: false, runs);
+            AddRuns(frame, scan, floorMm, onlyLongest: false, runs, weights);
         }
 
         runs.Sort(LongestFirst);
@@ -90,14 +98,53 @@ public static class GrainRuns
     private static TopHalf HalfOf(IEnumerable<EdgePiece> pieces) =>
         pieces.Select(p => p.Half).Distinct().ToList() is [var only] ? only : TopHalf.Whole;
 
-    private static void AddRuns(IGrouping<Angle, EdgePiece> frame, BandScan scan, double floorMm, bool onlyLongest, List<GrainRun> runs)
+    private static void AddRuns(IGrouping<Angle, EdgePiece> frame, BandScan scan, double floorMm, bool onlyLongest, List<GrainRun> runs, Weights? weights = null)
     {
         scan.Take(frame);
         var patches = scan.Patches(Math.Max(floorMm, EqualMm), onlyLongest);
         for (var i = 0; i < patches.Count; i++)
         {
-            runs.Add(ToRun(patches[i], frame.Key, scan));
+            var longest = ToRun(patches[i], frame.Key, scan);
+            runs.Add(weights is null ? longest : Heaviest(longest, patches[i], frame.Key, scan, weights));
         }
+    }
+
+    // The edges change from interval to interval: the longest run of each is weighed.
+    private static GrainRun Heaviest(GrainRun longest, ReadOnlySpan<RunAt> patch, Angle grain, BandScan scan, Weights weights)
+    {
+        var (heaviest, weight) = (longest, longest.LengthMm < weights.FromMm ? weights.Most : weights.Of(longest));
+        for (var i = 0; i < patch.Length && weight < weights.Most; i++)
+        {
+            if (patch[i].Run.Length >= weights.FromMm && IsLongestOfInterval(patch, i))
+            {
+                var run = WithContributions(patch[i].X, patch[i].Run, grain, scan);
+                (heaviest, weight) = weights.Of(run) is var own && own > weight ? (run, own) : (heaviest, weight);
+            }
+        }
+
+        return heaviest;
+    }
+
+    private static bool IsLongestOfInterval(ReadOnlySpan<RunAt> patch, int i)
+    {
+        var own = patch[i];
+        for (var j = i - 1; j >= 0 && patch[j].Interval == own.Interval; j--)
+        {
+            if (patch[j].Run.Overlaps(own.Run) && patch[j].Run.Length >= own.Run.Length)
+            {
+                return false;
+            }
+        }
+
+        for (var j = i + 1; j < patch.Length && patch[j].Interval == own.Interval; j++)
+        {
+            if (patch[j].Run.Overlaps(own.Run) && patch[j].Run.Length > own.Run.Length)
+            {
+                return false;
+            }
+        }
+
+        return true;
     }
 
     // The longest run of a patch; where several grain lines in a row are equally bad, the middle one.
@@ -126,7 +173,7 @@ public static class GrainRuns
             (first, last) = (first < 0 ? i : first, i);
         }
 
-        var (x, run) = patch[first];
+        var (x, run, _) = patch[first];
         var middle = (x + patch[last].X) / 2;
         return Worst(middle, run) is { } found
             ? WithContributions(middle, found, grain, scan)

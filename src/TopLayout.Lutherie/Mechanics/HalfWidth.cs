@@ -51,7 +51,7 @@ public static class HalfWidth
     private static void Add(Segment edge, Angle grain, List<MonotoneEdge> edges, List<double> levels, List<double> cuts)
     {
         cuts.Clear();
-        cuts.AddRange([0, 1]);
+        cuts.AddRange((ReadOnlySpan<double>)[0, 1]);
         Cuts.AtTurns(edge, grain, cuts);
         Cuts.Order(cuts);
         for (var i = 1; i < cuts.Count; i++)

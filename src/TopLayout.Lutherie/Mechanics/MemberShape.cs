@@ -14,7 +14,7 @@ internal sealed class MemberShape(Member member)
 
     public Box2 Bounds => Outline.Bounds;
 
-    private MonotoneEdge[] Monotone => _monotone ??= [.. Outline.Edges.SelectMany(Parts).Select(e => new MonotoneEdge(e))];
+    private MonotoneEdge[] Monotone => _monotone ??= Parts(Outline.Edges);
 
     /// <summary>True when the point lies inside; points on the border may go either way. A ray towards −x counts the crossings.</summary>
     public bool Contains(Point2 p)
@@ -56,17 +56,22 @@ internal sealed class MemberShape(Member member)
         return low <= high ? (low, high) : null;
     }
 
-    /// <summary>An edge in parts that run one way in x and in y.</summary>
-    public static IEnumerable<Segment> Parts(Segment edge)
+    /// <summary>Edges in parts that run one way in x and in y.</summary>
+    public static MonotoneEdge[] Parts(ReadOnlySpan<Segment> edges)
     {
-        if (!edge.IsArc)
+        var (parts, cuts) = (new List<MonotoneEdge>(edges.Length * 2), new List<double>());
+        foreach (var edge in edges)
         {
-            return [edge];
+            cuts.Clear();
+            cuts.AddRange((ReadOnlySpan<double>)[0, 1]);
+            Cuts.AtTurns(edge, Angle.Zero, cuts);
+            Cuts.Order(cuts);
+            for (var i = 1; i < cuts.Count; i++)
+            {
+                parts.Add(new MonotoneEdge(edge.Part(cuts[i - 1], cuts[i])));
+            }
         }
 
-        var cuts = new List<double> { 0, 1 };
-        Cuts.AtTurns(edge, Angle.Zero, cuts);
-        Cuts.Order(cuts);
-        return cuts.Zip(cuts.Skip(1)).Select(c => edge.Part(c.First, c.Second));
+        return [.. parts];
     }
 }

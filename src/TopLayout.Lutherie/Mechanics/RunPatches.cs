@@ -23,6 +23,7 @@ internal sealed class RunPatches
     private readonly List<int> _starts = [];
     private readonly List<int> _patchOf = [];
     private bool _onlyLongest;
+    private int _interval;
 
     /// <summary>Runs up to this length are of no interest, mm.</summary>
     public double Floor { get; private set; }
@@ -39,13 +40,14 @@ internal sealed class RunPatches
     /// <param name="onlyLongest">True when only those as long as the longest are.</param>
     public void Begin(double floorMm, bool onlyLongest)
     {
-        (Floor, _onlyLongest) = (floorMm, onlyLongest);
+        (Floor, _onlyLongest, _interval) = (floorMm, onlyLongest, 0);
         Clear();
     }
 
     /// <summary>Begins an interval: what stood on the last line of the one before stands on the first line of this.</summary>
     public void BeginInterval()
     {
+        _interval++;
         _before.Clear();
         _before.AddRange(_border);
         _border.Clear();
@@ -71,7 +73,7 @@ internal sealed class RunPatches
                     Raise(run.Length);
                 }
 
-                Add(new RunAt(x, run));
+                Add(new RunAt(x, run, _interval));
             }
         }
 
@@ -87,7 +89,8 @@ internal sealed class RunPatches
     {
         _starts.Clear();
         _patchOf.Clear();
-        _patchOf.AddRange(Enumerable.Repeat(-1, _found.Count));
+        CollectionsMarshal.SetCount(_patchOf, _found.Count);
+        CollectionsMarshal.AsSpan(_patchOf).Fill(-1);
         for (var i = 0; i < _found.Count; i++)
         {
             var lead = Lead(i);

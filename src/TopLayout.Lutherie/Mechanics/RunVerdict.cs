@@ -33,19 +33,31 @@ public sealed record RunVerdict(
     public static RunVerdict Of(GrainRun run, IReadOnlyDictionary<string, MemberLoad> loads, Calibration calibration)
     {
         var length = ClassOf(run.LengthMm, calibration);
-        var pulling = run.Contributions
-            .Select(c => (c.LengthMm, c.IsLongSide, Load: loads[c.Member]))
-            .Where(c => c.Load.Mismatch is not null && !(c.Load.IsCrossGrain && c.IsLongSide))
-            .Select(c => (c.LengthMm, c.Load.IsCrossGrain, c.Load.Mismatch!))
-            .ToList();
-        if (pulling.Count == 0)
+        var (pulledMm, isOnlyWalls, full, rest) = (0.0, true, default(Weighted), default(Weighted));
+        foreach (var c in run.Contributions)
         {
-            var onlyWalls = run.Contributions.All(c => loads[c.Member].Mismatch is null);
-            var quiet = onlyWalls && length != LengthClass.Stops ? Severity.Note : Severity.Pass;
+            var load = loads[c.Member];
+            if (load.Mismatch is not { } mismatch)
+            {
+                continue;
+            }
+
+            isOnlyWalls = false;
+            if (!(load.IsCrossGrain && c.IsLongSide))
+            {
+                pulledMm += c.LengthMm;
+                full = full.With(c.LengthMm, mismatch);
+                rest = load.IsCrossGrain ? rest : rest.With(c.LengthMm, mismatch);
+            }
+        }
+
+        if (pulledMm == 0)
+        {
+            var quiet = isOnlyWalls && length != LengthClass.Stops ? Severity.Note : Severity.Pass;
             return new RunVerdict(quiet, length, null, null, false);
         }
 
-        return FromIndex(run.LengthMm, length, pulling, calibration);
+        return FromIndex(run.LengthMm, length, full.Over(pulledMm), rest.Over(pulledMm), calibration);
     }
 
     /// <summary>The class of a length, mm.</summary>
@@ -55,23 +67,13 @@ public sealed record RunVerdict(
         : LengthClass.RunsOn;
 
     // Members across the grain raise a run to a warning at most: without their index the rest must fail by itself.
-    private static RunVerdict FromIndex(
-        double lengthMm, LengthClass length, List<(double LengthMm, bool IsCrossGrain, Mismatch Mismatch)> pulling, Calibration calibration)
+    private static RunVerdict FromIndex(double lengthMm, LengthClass length, Weighted full, Weighted rest, Calibration calibration)
     {
-        var all = pulling.Sum(c => c.LengthMm);
-        double Mean(Func<Mismatch, double> index, bool withCrossGrain) =>
-            pulling.Where(c => withCrossGrain || !c.IsCrossGrain).Sum(c => c.LengthMm * index(c.Mismatch)) / all;
-        Severity Judge(bool withCrossGrain) =>
-            SeverityOf(lengthMm, Mean(m => m.Index, withCrossGrain), Mean(PullingIndex, withCrossGrain), calibration);
-
-        var index = Mean(m => m.Index, withCrossGrain: true);
-        var (full, rest) = (Judge(withCrossGrain: true), Judge(withCrossGrain: false));
-        var severity = full == Severity.Fail && rest != Severity.Fail ? Severity.Warning : full;
-        return new RunVerdict(severity, length, index, LengthFactor(lengthMm, calibration) * index, severity != full);
+        var whole = SeverityOf(lengthMm, full.Index, full.PullingIndex, calibration);
+        var own = SeverityOf(lengthMm, rest.Index, rest.PullingIndex, calibration);
+        var severity = whole == Severity.Fail && own != Severity.Fail ? Severity.Warning : whole;
+        return new RunVerdict(severity, length, full.Index, LengthFactor(lengthMm, calibration) * full.Index, severity != whole);
     }
-
-    // M at rest, where the member pulls (X > 0).
-    private static double PullingIndex(Mismatch mismatch) => mismatch.Steady.DriverMPa > 0 ? mismatch.Steady.Index : 0;
 
     private static Severity SeverityOf(double lengthMm, double index, double pullingIndex, Calibration calibration)
     {
@@ -91,4 +93,14 @@ public sealed record RunVerdict(
 
     private static double LengthFactor(double lengthMm, Calibration calibration) =>
         Math.Min(lengthMm / calibration.PassLengthMm, calibration.LengthFactorCap);
+
+    // M of the members along a run by the length each gives; and of M at rest of those that pull (X > 0).
+    private readonly record struct Weighted(double Index, double PullingIndex)
+    {
+        public Weighted With(double lengthMm, Mismatch mismatch) => new(
+            Index + (lengthMm * mismatch.Index),
+            PullingIndex + (mismatch.Steady.DriverMPa > 0 ? lengthMm * mismatch.Steady.Index : 0));
+
+        public Weighted Over(double lengthMm) => new(Index / lengthMm, PullingIndex / lengthMm);
+    }
 }

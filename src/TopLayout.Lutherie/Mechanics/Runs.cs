@@ -19,6 +19,8 @@ internal sealed class Runs(double mergeGapMm)
     /// <summary>Stretches and gaps are compared to this, mm.</summary>
     public const double SlackMm = 1e-6;
 
+    private static readonly List<Stretch> NoBlocks = [];
+
     private readonly List<Stretch> _free = [];
     private readonly List<Stretch> _blocks = [];
     private readonly List<Stretch> _parts = [];
@@ -53,12 +55,12 @@ internal sealed class Runs(double mergeGapMm)
         Sort(_free);
         if (_blocks.Count == 0)
         {
-            Join(_free, mergeGapMm + SlackMm, runs, []);
+            Join(_free, mergeGapMm + SlackMm, runs, NoBlocks);
             return;
         }
 
         Sort(_blocks);
-        Join(_blocks, 0, runs, []);
+        Join(_blocks, 0, runs, NoBlocks);
         _blocks.Clear();
         _blocks.AddRange(runs);
         runs.Clear();

@@ -18,7 +18,7 @@ internal sealed class SupportBays
     public SupportBays(MemberShapes shapes, TopGrain grain, Contour? rim, Calibration calibration)
     {
         (_calibration, _supports) = (calibration, new MemberShapes(shapes.All.Where(s => IsSupport(s.Member, grain, calibration))));
-        _rim = rim is null ? [] : [.. rim.Segments.SelectMany(MemberShape.Parts).Select(e => new MonotoneEdge(e))];
+        _rim = rim is null ? [] : MemberShape.Parts(rim.Segments.AsSpan());
     }
 
     /// <summary>

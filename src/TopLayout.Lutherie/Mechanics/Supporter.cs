@@ -71,7 +71,15 @@ internal sealed class Supporter(MemberShape shape, TopGrain grain, Calibration c
         var cuts = new List<double> { 0, 1 };
         Cuts.AtReach(edge, shape.Outline, calibration.SupportReachMm, cuts);
         Cuts.Order(cuts);
-        return cuts.Zip(cuts.Skip(1)).All(c => Reaches(edge.PointAt((c.First + c.Second) / 2)));
+        for (var i = 1; i < cuts.Count; i++)
+        {
+            if (!Reaches(edge.PointAt((cuts[i - 1] + cuts[i]) / 2)))
+            {
+                return false;
+            }
+        }
+
+        return true;
     }
 
     private Point2 NearestPoint(Point2 p)

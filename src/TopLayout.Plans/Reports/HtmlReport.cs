@@ -16,7 +16,11 @@ public static class HtmlReport
         "body{font:16px/1.5 sans-serif;max-width:60em;margin:2em auto;padding:0 1em;color:#111;background:#fff}"
         + "table{border-collapse:collapse;margin:1em 0}th,td{border-bottom:1px solid #999;padding:.2em .7em;text-align:left}"
         + "td.number{text-align:right;font-variant-numeric:tabular-nums}figure{margin:1em 0}img{max-width:100%;height:auto}"
-        + "li{margin:.4em 0}@media print{body{max-width:none;margin:0}figure{break-inside:avoid}}";
+        + "td.number,th{white-space:nowrap}li{margin:.4em 0}"
+
+        // On paper a drawing and its caption stay on one page, a heading with its table, and a table's head on every page of it.
+        + "@media print{body{max-width:none;margin:0;font-size:11pt}figure,li,tr{break-inside:avoid}h2{break-after:avoid}"
+        + "img{max-height:85vh;max-width:100%;width:auto}th{white-space:normal}}";
 
     /// <summary>The report as UTF-8.</summary>
     /// <param name="top">What it reports.</param>
@@ -81,7 +85,7 @@ public static class HtmlReport
 
         var head = string.Concat(table.Columns.Select(c => $"<th>{Encoded(c.Heading)}</th>"));
         var rows = table.Rows.Select(r => $"<tr>{string.Concat(r.Select(c => Text(c, units)))}</tr>\n");
-        return $"<h2>{Encoded(table.Title)}</h2>\n<table>\n<tr>{head}</tr>\n{string.Concat(rows)}</table>\n";
+        return $"<h2>{Encoded(table.Title)}</h2>\n<table>\n<thead><tr>{head}</tr></thead>\n<tbody>\n{string.Concat(rows)}</tbody>\n</table>\n";
     }
 
     private static string Text(Cell cell, LengthUnit units) =>

@@ -63,11 +63,20 @@ public static class JsonReport
             json.WriteString("unit", measured.Unit);
         }
 
-        if (finding.Where is var (from, to))
+        if (finding.Where is { } where)
         {
-            json.WriteStartArray("where");
-            Point(json, from);
-            Point(json, to);
+            json.WritePropertyName("where");
+            Stretch(json, where);
+        }
+
+        if (!finding.AlsoAt.IsEmpty)
+        {
+            json.WriteStartArray("also_at");
+            foreach (var stretch in finding.AlsoAt)
+            {
+                Stretch(json, stretch);
+            }
+
             json.WriteEndArray();
         }
 
@@ -88,6 +97,14 @@ public static class JsonReport
         }
 
         json.WriteEndObject();
+    }
+
+    private static void Stretch(Utf8JsonWriter json, (Point2 From, Point2 To) stretch)
+    {
+        json.WriteStartArray();
+        Point(json, stretch.From);
+        Point(json, stretch.To);
+        json.WriteEndArray();
     }
 
     private static void Point(Utf8JsonWriter json, Point2 p)

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using TopLayout.Drawing;
 using TopLayout.Lutherie.Findings;
 using TopLayout.Lutherie.Parts;
+using TopLayout.Plans.Sheets;
 using static TopLayout.Plans.Reports.ReportBlock;
 
 namespace TopLayout.Plans.Reports;
@@ -20,9 +21,11 @@ internal static class ReportContent
         var shown = top.Findings.Where(f => f.Severity > Severity.Pass).ToList();
         yield return shown.Count == 0
             ? new Paragraph("None: every check passed, within what the checks look at.")
-            : new Bullets([.. shown.Select(Finding)]);
+            : new Bullets([.. shown.Select(f => Finding(f, FindingMarks.NumberOf(f, top)))]);
         yield return new Table(GrainNumbers.Of(top.Grain));
-        yield return new Paragraph("The profile under the plans shows the length alone; the verdict also weighs how unlike the part and the top move (the mismatch M).");
+        yield return new Paragraph(
+            "Each side stands in this table as if it were the only one; the profile under the plans and the findings take all edges of both faces, or of one, together. "
+            + "The profile shows the length alone; the verdict also weighs how unlike the part and the top move (the mismatch M).");
         foreach (var table in BenchNumbers.Of(top.Layout))
         {
             yield return new Table(table);
@@ -42,7 +45,7 @@ internal static class ReportContent
         "Write down the humidity when you glue. Where local rules or a licensed trade say otherwise, they hold.",
     ];
 
-    private static Item Finding(Finding f)
+    private static Item Finding(Finding f, int? mark)
     {
         var lines = ImmutableArray.CreateBuilder<string>();
         lines.Add($"{f.Sentence}.");
@@ -53,7 +56,8 @@ internal static class ReportContent
 
         if (f.Where is var (from, to))
         {
-            lines.Add($"On the top: from {Place(to)}, to {Place(from)}.");
+            var places = f.AlsoAt.Prepend((from, to)).Select(w => $"from {Place(w.Item2)}, to {Place(w.Item1)}");
+            lines.Add($"On the top: {string.Join("; ", places)}.");
         }
 
         if (f.Place is { } place)
@@ -66,7 +70,8 @@ internal static class ReportContent
             lines.Add($"Cure: {cure}.");
         }
 
-        return new Item($"{FindingText.Word(f.Severity)} {f.Rule.Code}, {f.Subject}", lines.ToImmutable());
+        var where = mark is { } n ? $" (mark {NumberFormat.Whole(n)} on the {(n <= FindingMarks.MostOnPlan ? "plans" : "grain sheet")})" : "";
+        return new Item($"{FindingText.Word(f.Severity)} {f.Rule.Code}, {f.Subject}{where}", lines.ToImmutable());
     }
 
     private static string Place(Geometry.Point2 p)

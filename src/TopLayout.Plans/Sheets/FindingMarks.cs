@@ -8,8 +8,7 @@ namespace TopLayout.Plans.Sheets;
 /// <summary>
 /// The findings on a plan: the stretch of the top between two bars square to it, a number beside it, and the list of numbers with what was
 /// measured. A run along the grain is hatched besides, the closer the worse it is, and its grain line goes down to the profile. Widths,
-/// dashes and hatching tell the verdicts apart without colour. On plans notes are marked without a number: the grain sheet and the report
-/// have them.
+/// dashes and hatching tell the verdicts apart without colour. The numbers are the same on all sheets and in the report.
 /// </summary>
 internal sealed class FindingMarks
 {
@@ -17,19 +16,22 @@ internal sealed class FindingMarks
     private const double HatchMm = 3;
 
     private readonly IReadOnlyList<Finding> _marked;
-    private readonly Severity _numberedFrom;
+    private FindingMarks(ReviewedTop top, int most) => _marked = [.. Marked(top).Take(most)];
 
-    private FindingMarks(ReviewedTop top, int most, Severity numberedFrom)
-    {
-        _marked = [.. top.Findings.Where(f => f.Where is not null && f.Severity is Severity.Fail or Severity.Warning or Severity.Note).Take(most)];
-        _numberedFrom = numberedFrom;
-    }
+    /// <summary>How many a plan has at most; the grain sheet has more.</summary>
+    public const int MostOnPlan = 6;
+
+    private const int MostOnGrainSheet = 20;
 
     /// <summary>The worst, of those with a place on the top that ask for something.</summary>
-    public static FindingMarks OnPlan(ReviewedTop top) => new(top, 6, Severity.Warning);
+    public static FindingMarks OnPlan(ReviewedTop top) => new(top, MostOnPlan);
 
-    /// <summary>Many, notes numbered as well.</summary>
-    public static FindingMarks OnGrainSheet(ReviewedTop top) => new(top, 20, Severity.Note);
+    /// <summary>Many.</summary>
+    public static FindingMarks OnGrainSheet(ReviewedTop top) => new(top, MostOnGrainSheet);
+
+    /// <summary>The number by which a finding is marked; null when no sheet marks it.</summary>
+    public static int? NumberOf(Finding finding, ReviewedTop top) =>
+        Marked(top).Take(MostOnGrainSheet).Index().Where(f => f.Item == finding).Select(f => (int?)f.Index + 1).FirstOrDefault();
 
     /// <summary>Marks each stretch and asks for its number.</summary>
     public void Draw(SheetBoard board, FaceView view)
@@ -38,20 +40,24 @@ internal sealed class FindingMarks
         foreach (var finding in _marked)
         {
             number++;
-            var (from, to) = (view.Map(finding.Where!.Value.From), view.Map(finding.Where.Value.To));
-            var part = $"{Part} {NumberFormat.Whole(number)}";
-            var emphasis = Of(finding.Severity);
-            Stretch(board, part, from, to, emphasis, IsRun(finding));
-            if (finding.Severity > Severity.Note && IsRun(finding))
+            foreach (var (from, to) in finding.AlsoAt.Prepend(finding.Where!.Value))
             {
-                Hatch(board, part, from, to, finding.Severity);
-            }
-
-            if (finding.Severity >= _numberedFrom)
-            {
-                board.Name(new LabelRequest(part, Role.Finding, NumberFormat.Whole(number), 4, from.MidpointTo(to)) { Priority = -1, Emphasis = emphasis });
+                Draw(board, finding, number, view.Map(from), view.Map(to));
             }
         }
+    }
+
+    private static void Draw(SheetBoard board, Finding finding, int number, Point2 from, Point2 to)
+    {
+        var part = $"{Part} {NumberFormat.Whole(number)}";
+        var emphasis = Of(finding.Severity);
+        Stretch(board, part, from, to, emphasis, IsRun(finding));
+        if (finding.Severity > Severity.Note && IsRun(finding))
+        {
+            Hatch(board, part, from, to, finding.Severity);
+        }
+
+        board.Name(new LabelRequest(part, Role.Finding, NumberFormat.Whole(number), 4, from.MidpointTo(to)) { Priority = -1, Emphasis = emphasis });
     }
 
     /// <summary>
@@ -76,7 +82,7 @@ internal sealed class FindingMarks
     {
         var y = topLeft.Y;
         var number = 0;
-        foreach (var finding in _marked.Where(f => f.Severity >= _numberedFrom))
+        foreach (var finding in _marked)
         {
             number++;
             y -= 5;
@@ -90,6 +96,9 @@ internal sealed class FindingMarks
 
         return y;
     }
+
+    private static IEnumerable<Finding> Marked(ReviewedTop top) =>
+        top.Findings.Where(f => f.Where is not null && f.Severity is Severity.Fail or Severity.Warning or Severity.Note);
 
     // Of many edges in line the first two; the report has them all.
     private static string Short(string subject) => subject.Split(" and ") is [var first, var second, _, .. var more]

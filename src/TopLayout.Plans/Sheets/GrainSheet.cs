@@ -41,14 +41,14 @@ internal static class GrainSheet
         return board.Finish("grain", $"Grain - {layout.Design[Identity.Name].Value}", "Glued edges of both faces by the verdict of the grain check, full size, seen from outside, neck up.");
     }
 
-    // The edges that give most to a run by the verdict on it, the others faint.
+    // The edges that give most to a run by the verdict on it, noted ones like the mark of a note, the others faint.
     private static void Edges(SheetBoard board, Member member, IReadOnlyList<SideVerdict> sides, FaceView view)
     {
         foreach (var edge in member.Footprint.Edges)
         {
             var own = sides.Where(s => s.Edge == edge.Label).Select(s => (Severity?)s.Severity).DefaultIfEmpty(null).Max();
             var contour = new Contour([new Vertex(edge.Start, edge.Bulge), new Vertex(edge.End)], isClosed: false);
-            board.Draw(member.Name, Role.Mark, view.Map(contour), Of(own));
+            board.Draw(member.Name, own == Severity.Note ? Role.Finding : Role.Mark, view.Map(contour), Of(own));
         }
     }
 

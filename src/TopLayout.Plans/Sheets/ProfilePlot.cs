@@ -15,6 +15,8 @@ internal static class ProfilePlot
     private const string SumPart = "grain profile sum";
     private const double TotalScale = 0.25;
     private const double UnseenMm = 1e-3;
+    private const double TickMm = 30;
+    private const double RowMm = 5;
 
     /// <summary>Draws the profile with its top below a height; returns the height of its foot, mm.</summary>
     public static double Draw(SheetBoard board, ReviewedTop top, FaceView view, Box2 body, double topY)
@@ -25,19 +27,24 @@ internal static class ProfilePlot
         Point2 At(double x, double run) => new(x, foot + run);
         board.Line(Part, Role.Dimension, At(body.Min.X, 0), At(body.Max.X, 0));
         board.Line(Part, Role.Dimension, At(body.Min.X, 0), At(body.Min.X, height));
-        foreach (var (limit, word) in (ReadOnlySpan<(double, string)>)[(0, "0"), (pass, $"{NumberFormat.Trimmed(pass, 0)} stops"), (fail, $"{NumberFormat.Trimmed(fail, 0)} runs on")])
+        foreach (var (limit, word) in (ReadOnlySpan<(double, string)>)[(pass, "and less: a crack stops"), (fail, "and more: it runs on")])
         {
-            if (limit > 0)
-            {
-                board.Line(Part, Role.Centre, At(body.Min.X, limit), At(body.Max.X, limit));
-            }
+            board.Line(Part, Role.Centre, At(body.Min.X, limit), At(body.Max.X, limit));
+            board.Write(Part, $"{NumberFormat.Trimmed(limit, 0)} {word}", At(body.Max.X + 2, limit - 1.4), role: Role.Dimension);
+        }
 
-            board.Write(Part, word, At(body.Max.X + 2, limit - 1.4), role: Role.Dimension);
+        for (var tick = 0.0; tick <= height; tick += TickMm)
+        {
+            if (Math.Abs(tick - pass) >= RowMm && Math.Abs(tick - fail) >= RowMm)
+            {
+                board.Line(Part, Role.Dimension, At(body.Min.X - 1, tick), At(body.Min.X, tick));
+                board.Write(Part, NumberFormat.Whole((int)tick), At(body.Max.X + 2, tick - 1.4), role: Role.Dimension);
+            }
         }
 
         board.Write(
             Part,
-            "longest unsupported glued edge on each grain line, mm; thin: their sum, at 1/4",
+            "thick: the longest unsupported glued edge on each grain line, both faces together, mm; thin: all on that line, a quarter as high",
             At(body.Min.X, height + 2.5),
             role: Role.Dimension);
         Curve(board, SumPart, top, view, s => foot + (s.TotalMm * TotalScale), foot, Emphasis.Faint);

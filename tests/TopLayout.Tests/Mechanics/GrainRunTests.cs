@@ -144,6 +144,29 @@ public class GrainRunTests
         Assert.Equal(["b", "a"], runs.Select(r => r.Contributions.Single().Member));
     }
 
+    /// <summary>
+    /// By hand, w 3 mm: a from 0 to 100 at x 0, b from 95 to 101 at x 5, c from 100 to 140 at x 10. A band holds a and b together (101 mm) or b and
+    /// c together (45 mm), never a and c; all of it is one run by its neighbours. The longest says nothing of c.
+    /// </summary>
+    [Fact]
+    public void Distinct_RunsThatAreOne_TheHeaviestStandsForAll()
+    {
+        EdgePiece[] pieces =
+        [
+            .. EdgePiece.Of(new Segment(new Point2(0, 0), new Point2(0, 100)), Angle.Zero, "a"),
+            .. EdgePiece.Of(new Segment(new Point2(5, 95), new Point2(5, 101)), Angle.Zero, "b"),
+            .. EdgePiece.Of(new Segment(new Point2(10, 100), new Point2(10, 140)), Angle.Zero, "c"),
+        ];
+        GrainRun Only(GrainRuns.Weights? weights) => GrainRuns.Distinct(pieces, new BandScan(Shipped), 5, weights).Single();
+        int OfC(GrainRun run) => run.Contributions.Any(c => c.Member == "c") ? 2 : 1;
+
+        Assert.Equal(101, Only(null).LengthMm, 9);
+        var heaviest = Only(new GrainRuns.Weights(OfC, 30, 2));
+        Assert.Equal((95, 140), (Math.Round(heaviest.FromY, 9), Math.Round(heaviest.ToY, 9)));
+        Assert.Equal(["c", "b"], heaviest.Contributions.Select(c => c.Member));
+        Assert.Equal(101, Only(new GrainRuns.Weights(OfC, 46, 2)).LengthMm, 9);
+    }
+
     [Fact]
     public void Distinct_LongSkewEdge_IsOneRun() =>
         Assert.Single(GrainRuns.Distinct(EdgePiece.Of(new Segment(new Point2(0, -200), new Point2(28, 0)), Angle.Zero, "a"), Shipped, 30));
