@@ -17,8 +17,20 @@ internal sealed class SvgPath(Box2 page, int decimals)
     // Near a half turn a rounded radius may fall short of half the chord, and readers would enlarge it.
     private const double LargestBulge = 0.8;
 
+    private readonly StringBuilder _data = new();
+
     /// <summary>The data of several contours as one path.</summary>
-    public string Data(IEnumerable<Contour> contours) => string.Join(' ', contours.Select(Data));
+    public string Data(IEnumerable<Contour> contours)
+    {
+        _data.Clear();
+        foreach (var contour in contours)
+        {
+            _data.Append(_data.Length > 0 ? " " : "");
+            Append(contour);
+        }
+
+        return _data.ToString();
+    }
 
     /// <summary>Distance from the left edge of the page.</summary>
     public string X(Point2 p) => Length(p.X - page.Min.X);
@@ -26,42 +38,42 @@ internal sealed class SvgPath(Box2 page, int decimals)
     /// <summary>Distance from the top edge of the page.</summary>
     public string Y(Point2 p) => Length(page.Max.Y - p.Y);
 
-    private string Data(Contour contour)
+    private void Append(Contour contour)
     {
-        var data = new StringBuilder("M ").Append(At(contour.Vertices[0].Position));
+        To("M ", contour.Vertices[0].Position);
         var last = contour.Segments.Length - 1;
-        foreach (var (index, segment) in contour.Segments.Index())
+        for (var i = 0; i <= last; i++)
         {
-            if (!(contour.IsClosed && index == last && !segment.IsArc))
+            if (!(contour.IsClosed && i == last && !contour.Segments[i].IsArc))
             {
-                Append(data, segment);
+                Append(contour.Segments[i]);
             }
         }
 
-        return data.Append(contour.IsClosed ? " Z" : "").ToString();
+        _data.Append(contour.IsClosed ? " Z" : "");
     }
 
-    private void Append(StringBuilder data, Segment segment)
+    private void Append(Segment segment)
     {
         if (!segment.IsArc)
         {
-            data.Append(" L ").Append(At(segment.End));
+            To(" L ", segment.End);
         }
         else if (Math.Abs(segment.Bulge) > LargestBulge)
         {
-            Append(data, segment.Part(0, 0.5));
-            Append(data, segment.Part(0.5, 1));
+            Append(segment.Part(0, 0.5));
+            Append(segment.Part(0.5, 1));
         }
         else
         {
             // Turning y round turns the sense round too: a left turn of the sheet has sweep 0.
-            var radius = Length(segment.Radius);
-            var sweep = segment.Bulge > 0 ? "0" : "1";
-            data.Append(" A ").AppendJoin(' ', radius, radius, "0 0", sweep, At(segment.End));
+            _data.Append(" A ").AppendTrimmed(segment.Radius, decimals).Append(' ').AppendTrimmed(segment.Radius, decimals);
+            To(segment.Bulge > 0 ? " 0 0 0 " : " 0 0 1 ", segment.End);
         }
     }
 
-    private string Length(double mm) => NumberFormat.Trimmed(mm, decimals);
+    private void To(string command, Point2 p) =>
+        _data.Append(command).AppendTrimmed(p.X - page.Min.X, decimals).Append(' ').AppendTrimmed(page.Max.Y - p.Y, decimals);
 
-    private string At(Point2 p) => $"{X(p)} {Y(p)}";
+    private string Length(double mm) => NumberFormat.Trimmed(mm, decimals);
 }

@@ -55,19 +55,19 @@ internal static class ProfilePlot
 
     private static void Curve(SheetBoard board, string part, ReviewedTop top, FaceView view, Func<ProfileSample, double> height, double foot, Emphasis emphasis)
     {
-        foreach (var run in Runs(top.Grain.Profile.Select(s => view.Map(new Point2(AtTail(s, top), height(s)))), foot))
+        var (tail, left, right) = (top.Layout.Outline.Bounds.Min.Y, new Placement(default, -top.Layout.SkewBass, false), new Placement(default, top.Layout.SkewTreble, false));
+        var points = top.Grain.Profile.Select(s => view.Map(new Point2(AtHeight(s.X, s.Half == TopHalf.Left ? left : right, tail), height(s))));
+        foreach (var run in Runs(points, foot))
         {
             board.Draw(part, Role.Finding, new Contour(run.Select(p => new Vertex(p)), isClosed: false), emphasis);
         }
     }
 
-    // Where the grain line of a sample passes the height of the tail.
-    private static double AtTail(ProfileSample sample, ReviewedTop top)
+    // Where a grain line passes a height of the top.
+    private static double AtHeight(double x, Placement grain, double y)
     {
-        var grain = sample.Half == TopHalf.Left ? -top.Layout.SkewBass : top.Layout.SkewTreble;
-        var turn = new Placement(default, grain, false);
-        var (on, along) = (turn.Apply(new Point2(sample.X, 0)), turn.Apply(Vec2.UnitY));
-        return on.X + (along.X * ((top.Layout.Outline.Bounds.Min.Y - on.Y) / along.Y));
+        var (on, along) = (grain.Apply(new Point2(x, 0)), grain.Apply(Vec2.UnitY));
+        return on.X + (along.X * ((y - on.Y) / along.Y));
     }
 
     // The pieces of the curve that rise off the foot line, without points on top of each other or on the way straight on.

@@ -48,4 +48,29 @@ public class NumberFormatTests
             Assert.Equal("-7", NumberFormat.Whole(-7));
         });
     }
+
+    /// <summary>The runtime's own text of the exact value is the reference; beside halves, large and small, and with many decimals.</summary>
+    [Fact]
+    public void Fixed_RandomNumbers_AreAsTheRuntimeRoundsThem()
+    {
+        const int seed = 20268;
+        var random = new Random(seed);
+        for (var n = 0; n < 200_000; n++)
+        {
+            var decimals = random.Next(11);
+            var value = (random.NextDouble() - 0.5) * Math.Pow(10, random.Next(-9, 14));
+            value = random.Next(4) switch
+            {
+                0 => Math.Round(value, Math.Min(decimals, 15)),
+                1 => (Math.Floor(value * Math.Pow(10, decimals)) + 0.5) / Math.Pow(10, decimals),
+                _ => value,
+            };
+            var expected = value.ToString($"F{decimals}", CultureInfo.InvariantCulture);
+            expected = expected.Any(c => c is >= '1' and <= '9') ? expected : expected.TrimStart('-');
+
+            Assert.True(NumberFormat.Fixed(value, decimals) == expected, $"seed {seed}: {value:R} with {decimals} is {NumberFormat.Fixed(value, decimals)}, not {expected}");
+            var trimmed = expected.Contains('.', StringComparison.Ordinal) ? expected.TrimEnd('0').TrimEnd('.') : expected;
+            Assert.Equal(trimmed, NumberFormat.Trimmed(value, decimals));
+        }
+    }
 }
