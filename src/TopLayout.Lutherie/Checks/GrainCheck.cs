@@ -21,7 +21,7 @@ public static class GrainCheck
         var scenes = Turns(settings.LayoutError).Select(turn => new GrainScene(layout, settings, turn)).ToList();
         var drawn = scenes[0];
         ImmutableArray<SideVerdict> sides = [.. scenes.SelectMany(Sides).GroupBy(s => (s.Member, s.Side)).Select(g => g.MaxBy(s => (s.Severity, s.RunMm))!)];
-        var runs = scenes.SelectMany(GrainFindings.Of).GroupBy(Key).Select(g => g.MaxBy(Weight)).ToList();
+        var runs = WorstOfEach(scenes.Select(GrainFindings.Of));
         return new GrainReview(() => GrainRuns.Profile(drawn.Pieces, settings))
         {
             Calibration = settings,
@@ -33,7 +33,31 @@ public static class GrainCheck
 
     private static IEnumerable<Angle> Turns(Angle error) => error == Angle.Zero ? [Angle.Zero] : [Angle.Zero, error, -error];
 
-    // The same edges, whichever way the layout is turned: a run on each side of the longest of them has its own.
+    // Of a run that is found in several scenes, whichever way the layout is turned, the worst.
+    private static List<(GrainRun Run, Finding Finding)> WorstOfEach(IEnumerable<List<(GrainRun Run, Finding Finding)>> scenes)
+    {
+        var worst = new List<(GrainRun Run, Finding Finding)>();
+        foreach (var scene in scenes)
+        {
+            var before = worst.Count;
+            foreach (var found in scene)
+            {
+                var same = worst.FindIndex(0, before, w => Key(w) == Key(found) && w.Run.From.Y < found.Run.To.Y && found.Run.From.Y < w.Run.To.Y);
+                if (same < 0)
+                {
+                    worst.Add(found);
+                }
+                else if (Weight(found).CompareTo(Weight(worst[same])) > 0)
+                {
+                    worst[same] = found;
+                }
+            }
+        }
+
+        return worst;
+    }
+
+    // The same edges; a run on each side of the longest of them has its own.
     private static (string Subject, EdgeSide Side, bool IsBass) Key((GrainRun Run, Finding Finding) found) =>
         (found.Finding.Subject, found.Run.Contributions[0].Side, found.Run.From.MidpointTo(found.Run.To).X < 0);
 

@@ -1,7 +1,9 @@
+using TopLayout.Geometry;
 using TopLayout.Lutherie.Checks;
 using TopLayout.Lutherie.Designs;
 using TopLayout.Lutherie.Findings;
 using TopLayout.Lutherie.Parts;
+using TopLayout.Lutherie.Woods;
 using TopLayout.Tests.Parts;
 using Xunit.Abstractions;
 
@@ -37,5 +39,51 @@ public class GrainFindingsTests(ITestOutputHelper output)
 
         output.WriteLine($"{told} sides");
         Assert.True(told > count / 10);
+    }
+
+    /// <summary>
+    /// A notched plate has two edges on one grain line, 70 and 50 mm long and 60 mm apart: a crack along the one is none along the other, which
+    /// is judged by its own length.
+    /// </summary>
+    [Fact]
+    public void Findings_TwoStretchesOfOneSideOnOneLine_AreJudgedEachByItself()
+    {
+        var layout = WithPlate(Contour.Polygon(
+            new Point2(0, -900), new Point2(40, -900), new Point2(40, -720), new Point2(0, -720), new Point2(0, -770), new Point2(30, -770), new Point2(30, -830), new Point2(0, -830)));
+
+        var left = GrainCheck.Of(layout).Findings.Where(f => f.Severity > Severity.Pass && f.Subject.StartsWith("plate", StringComparison.Ordinal) && Math.Abs(f.Where!.Value.From.X) < 1).ToList();
+
+        Assert.Equal([(70, Severity.Fail), (50, Severity.Warning)], left.Select(f => (Math.Round(f.Measured!.Value.Value), f.Severity)));
+    }
+
+    // Of flat-sawn maple, far from all that could support it.
+    private static Layout WithPlate(Contour outline)
+    {
+        var layout = Built.Preset("auditorium");
+        var plate = new Member
+        {
+            Name = "plate",
+            Kind = MemberKind.Plate,
+            Face = TopFace.Inside,
+            Footprint = Region.Inside(outline),
+            ThicknessMm = 3,
+            Material = new Material(WoodTable.Find("sugar_maple")!, GrainLie.InPlane, Sawing.Flat),
+            Grain = Angle.Zero,
+            Places = [layout.Members[0].Places[0]],
+        };
+        return new Layout
+        {
+            Design = layout.Design,
+            Top = layout.Top,
+            SkewBass = layout.SkewBass,
+            SkewTreble = layout.SkewTreble,
+            Body = layout.Body,
+            InsideOfSides = layout.InsideOfSides,
+            LiningLine = layout.LiningLine,
+            Frets = layout.Frets,
+            Saddle = layout.Saddle,
+            Hole = layout.Hole,
+            Members = [.. layout.Members, plate],
+        };
     }
 }
