@@ -8,7 +8,8 @@ namespace TopLayout.Plans.Sheets;
 /// <summary>What is drawn besides members: the outlines of slots and caps, and holes to drill with their crosses.</summary>
 internal static class Fittings
 {
-    private const double CrossMm = 2;
+    /// <summary>From a hole's edge to the end of its cross, mm.</summary>
+    public const double CrossMm = 2;
 
     /// <summary>Draws the marks of a face, those behind it hidden, and the drill points.</summary>
     /// <param name="board">The sheet.</param>

@@ -26,6 +26,7 @@ internal static class PlanSheet
         Geometry(board, layout, view);
         var marks = FindingMarks.OnPlan(top);
         marks.Draw(board, view);
+        Names(board, layout, view);
         FaceMarks.Draw(board, view, body);
         PlanMeasures.Draw(board, layout, view, body);
         var foot = ProfilePlot.Draw(board, top, view, body, body.Min.Y - GapMm);
@@ -86,10 +87,15 @@ internal static class PlanSheet
         {
             board.Draw(member.Name, role, view.Map(loop), isNear ? Emphasis.Normal : Emphasis.Faint);
         }
+    }
 
-        if (isNear)
+    private static void Names(SheetBoard board, Layout layout, FaceView view)
+    {
+        var face = layout.Members.Where(m => m.Face == view.Face).ToList();
+        var rows = LabelRow.Of(face, view, board);
+        foreach (var member in face)
         {
-            board.Name(MemberLabel.For(member, view, role == Role.Pocket ? Role.Text : role));
+            board.Name(MemberLabel.For(member, face, view, rows.TryGetValue(member, out var middle) ? middle : null));
         }
     }
 }

@@ -49,6 +49,13 @@ internal sealed class SheetBoard
         return label;
     }
 
+    /// <summary>True when no line drawn so far meets a frame, axes and lines behind left out of account when they may break.</summary>
+    public bool IsFree(Contour frame, bool breaksLines)
+    {
+        var bounds = frame.Bounds;
+        return !_shapes.OfType<ContourShape>().Any(s => !(breaksLines && BrokenLines.MayBreak(s)) && s.Bounds.Overlaps(bounds) && s.Contour.Segments.Any(e => Frames.Meets(frame, e)));
+    }
+
     /// <summary>Asks for a label near what it names.</summary>
     public void Name(LabelRequest request) => _requests.Add(request);
 
@@ -59,7 +66,8 @@ internal sealed class SheetBoard
     public Sheet Finish(string name, string title, string description, double marginMm = 10)
     {
         var placed = LabelPlacer.Place(_shapes, _requests, Extents.Grown(4));
-        return Sheet.Around(name, title, description, [.. Strokes(placed.Shapes), .. _shapes, .. placed.Shapes], marginMm);
+        var frames = placed.Shapes.OfType<LabelShape>().Select(l => l.FrameGrown(l.HeightMm * LabelPlacer.ClearancePerHeight)).ToList();
+        return Sheet.Around(name, title, description, [.. Strokes(placed.Shapes), .. BrokenLines.Of(_shapes, frames), .. placed.Shapes], marginMm);
     }
 
     private List<Shape> Strokes(IEnumerable<Shape> placed)
