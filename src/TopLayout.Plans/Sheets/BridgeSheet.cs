@@ -51,8 +51,8 @@ internal static class BridgeSheet
         {
             ladder.Add(
                 body.Max.Y - SaddleSlot.WallFromFront(design),
-                $"slot {Of(design[SaddleSlot.Width].Value)} x {Of(design[SaddleSlot.Length].Value)}, {Of(slot.ThicknessMm)} deep; its front wall behind the front edge: "
-                + $"{Of(body.Max.Y - slot.Line.Vertices[0].Position.Y)} at the bass end, {Of(body.Max.Y - slot.Line.Vertices[^1].Position.Y)} at the treble end");
+                $"slot {Of(design[SaddleSlot.Width].Value)} x {Of(design[SaddleSlot.Length].Value)}, {Of(slot.ThicknessMm)} deep; front wall behind the front edge: "
+                + $"{Of(body.Max.Y - slot.Line.Vertices[0].Position.Y)} at the bass end, {Of(body.Max.Y - slot.Line.Vertices[^1].Position.Y)} at the treble");
         }
 
         if (layout.FindMark(BridgePins.TieBlockName)?.Line.Bounds is { } tie)

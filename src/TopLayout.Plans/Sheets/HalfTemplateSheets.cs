@@ -46,9 +46,8 @@ internal static class HalfTemplateSheets
         var foot = board.Extents;
         board.Write("notes", StationLadder.Meaning(layout), new Point2(foot.Min.X, foot.Min.Y - 7));
         var next = WrappedText.Write(board, Cautions.Part, Cautions.Cutting, new Point2(foot.Min.X, foot.Min.Y - 12), foot.Width);
-        var title = $"Half-template of the {What(layout)}, {which}";
-        TitleBlock.Draw(board, top, $"{title}, full size", FaceMarks.Reading(view), new Point2(foot.Min.X, next), foot.Width);
-        return board.Finish(name, $"{title} - {layout.Design[Identity.Name].Value}", "Half of the plate at full size, to cut out, its straight edge the centre line.");
+        TitleBlock.Draw(board, top, $"Half-template of the {What(layout)}, {which}, full size", FaceMarks.Reading(view), new Point2(foot.Min.X, next), foot.Width);
+        return board.Finish(name, $"Half-template, {which} - {layout.Design[Identity.Name].Value}", "Half of the plate at full size, to cut out, its straight edge the centre line.");
     }
 
     private static bool IsInset(Layout layout) => layout.Body.PlateEdge != layout.Outline;

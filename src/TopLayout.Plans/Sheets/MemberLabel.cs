@@ -68,6 +68,13 @@ internal static class MemberLabel
             return ((double[])[0.5, 0.4, 0.6, 0.3, 0.7, 0.2, 0.8, 0.1, 0.9]).Select(t => Across(footprint, edge.PointAt(t), edge.TangentAt(t).Left));
         }
 
+        return Grid(footprint);
+    }
+
+    /// <summary>Points of an area on a grid, the nearest to its middle first; the middle of its box where none lies in it.</summary>
+    public static IEnumerable<Point2> Grid(Region footprint)
+    {
+        var box = footprint.Bounds;
         var grid = from i in Enumerable.Range(0, GridColumns + 1)
                    from j in Enumerable.Range(0, GridRows + 1)
                    let p = new Point2(box.Min.X + (box.Width * i / GridColumns), box.Min.Y + (box.Height * j / GridRows))

@@ -33,7 +33,8 @@ internal static class PlanSheet
         marks.GrainLines(board, view, body.Min.Y, foot);
         foot = marks.List(board, new Point2(body.Min.X, foot - 4));
         foot = TitleBlock.Draw(board, top, title, FaceMarks.Reading(view), new Point2(body.Min.X, foot - 8), body.Width);
-        Legend.Draw(board, new Point2(body.Min.X, foot - 4));
+        var hasLinings = layout.Members.Any(m => m.Face == face && m.Kind == MemberKind.Lining);
+        Legend.Draw(board, new Point2(body.Min.X, foot - 4), hasLinings ? "glued (linings too)" : "glued");
         return board.Finish(name, $"{title} - {layout.Design[Identity.Name].Value}", Description(view, title));
     }
 
@@ -52,7 +53,8 @@ internal static class PlanSheet
         if (layout.HoleLiner is { } liner)
         {
             board.Draw(LinerPart, Role.Mark, view.Map(liner));
-            board.Name(new LabelRequest(LinerPart, Role.Text, LinerPart, SheetBoard.TextMm, view.Map(liner).Segments[0].PointAt(0.5)));
+            var places = view.Map(liner).Segments.SelectMany(s => new[] { s.PointAt(0.5), s.PointAt(0.25), s.PointAt(0.75) }).ToList();
+            board.Name(new LabelRequest(LinerPart, Role.Text, LinerPart, SheetBoard.TextMm, places[0]) { Elsewhere = [.. places] });
         }
 
         var box = view.Map(layout.Outline).Bounds;
@@ -69,9 +71,9 @@ internal static class PlanSheet
             GlueAreas.Draw(board, layout, view);
         }
 
-        Fittings.Draw(board, layout, view);
         var saddle = view.Face == TopFace.Outside ? Role.Mark : Role.Hidden;
         board.Line("saddle", saddle, view.Map(layout.Saddle.Bass), view.Map(layout.Saddle.Treble));
+        Fittings.Draw(board, layout, view);
     }
 
     private static void Member(SheetBoard board, Member member, IEnumerable<Contour> loops, FaceView view)
