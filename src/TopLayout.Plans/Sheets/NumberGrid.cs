@@ -11,7 +11,9 @@ internal sealed class NumberGrid
     private const double LineMm = 5;
     private const double GapMm = 5;
     private const double TitleMm = 3.5;
+    private const double UnderMm = 1.6;
     private const double WordsMm = 90;
+    private const double HeadingMm = 24;
 
     private readonly string _part;
     private readonly string _title;
@@ -24,11 +26,9 @@ internal sealed class NumberGrid
     {
         (_part, _title) = (table.Key.Replace('_', ' '), table.Title);
         _isWords = [.. table.Columns.Select((_, i) => table.Rows.All(r => r[i] is Cell.Words))];
-        _rows =
-        [
-            [.. table.Columns.Select(c => (IReadOnlyList<string>)[c.Heading])],
-            .. table.Rows.Select(r => r.Select((c, i) => Lines(CellText.Of(c, units), _isWords[i])).ToList()),
-        ];
+        var cells = table.Rows.Select(r => r.Select((c, i) => Lines(CellText.Of(c, units), _isWords[i])).ToList()).ToList();
+        double Below(int column) => cells.Max(r => r[column].Max(Width));
+        _rows = [[.. table.Columns.Select((c, i) => WrappedText.Lines(c.Heading, Math.Max(HeadingMm, Below(i))))], .. cells];
         _widths = [.. table.Columns.Select((_, i) => _rows.Max(r => r[i].Max(Width)))];
     }
 
@@ -50,7 +50,9 @@ internal sealed class NumberGrid
             {
                 foreach (var (n, text) in lines.Index().Where(l => l.Item.Length > 0))
                 {
-                    var anchor = new Point2(_isWords[i] ? left : left + _widths[i], y - (n * LineMm));
+                    // Headings stand on the line below them.
+                    var down = number == 0 ? Height(row) - lines.Count + n : n;
+                    var anchor = new Point2(_isWords[i] ? left : left + _widths[i], y - (down * LineMm));
                     board.Write(_part, text, anchor, alignment: _isWords[i] ? Alignment.Left : Alignment.Right);
                 }
 
@@ -59,7 +61,8 @@ internal sealed class NumberGrid
 
             if (number == 0)
             {
-                board.Line(_part, Role.Text, new Point2(corner.X, y - 1.6), new Point2(left - GapMm, y - 1.6));
+                var under = y - ((Height(row) - 1) * LineMm) - UnderMm;
+                board.Line(_part, Role.Text, new Point2(corner.X, under), new Point2(left - GapMm, under));
             }
 
             y -= Height(row) * LineMm;

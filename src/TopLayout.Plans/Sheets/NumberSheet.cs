@@ -9,7 +9,7 @@ namespace TopLayout.Plans.Sheets;
 internal static class NumberSheet
 {
     private const double TableGapMm = 14;
-    private const double ColumnMm = 420;
+    private const int Columns = 4;
 
     /// <summary>The sheet.</summary>
     public static Sheet Draw(ReviewedTop top)
@@ -17,15 +17,16 @@ internal static class NumberSheet
         var board = new SheetBoard();
         var units = top.Layout.Design.Units;
         var tables = BenchNumbers.Of(top.Layout).Where(t => !t.Rows.IsEmpty).Select(t => new NumberGrid(t, units)).ToList();
-        var (x, y, width) = (0.0, 0.0, tables.Max(t => t.WidthMm));
+        var width = (tables.Max(t => t.WidthMm) - TableGapMm) / 2;
+        var feet = new double[Columns];
         foreach (var table in tables)
         {
-            if (y < 0 && table.HeightMm - y > ColumnMm)
-            {
-                (x, y) = (x + width + TableGapMm, 0);
-            }
-
-            y = table.Draw(board, new Point2(x, y)) - TableGapMm;
+            // A wide table takes two columns; each goes where it hangs highest, the leftmost of equals.
+            var span = table.WidthMm <= width ? 1 : 2;
+            double Head(int first) => feet.Skip(first).Take(span).Min();
+            var column = Enumerable.Range(0, Columns - span + 1).MaxBy(Head);
+            var foot = table.Draw(board, new Point2(column * (width + TableGapMm), Head(column))) - TableGapMm;
+            Array.Fill(feet, foot, column, span);
         }
 
         var drawn = board.Extents;
