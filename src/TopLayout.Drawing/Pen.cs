@@ -26,7 +26,7 @@ public readonly record struct Pen(double WidthMm, string Colour, int ColourNumbe
     /// <summary>The pen of a role.</summary>
     public static Pen For(Role role) => role switch
     {
-        Role.Cut => new(0.25, "#000000", 7, LineStyle.Continuous),
+        Role.Cut => new(0.5, "#000000", 7, LineStyle.Continuous),
         Role.Pocket => new(0.25, "#1d4f91", 5, LineStyle.Continuous),
         Role.Engrave => new(0.25, "#6b3a8c", 6, LineStyle.Continuous),
         Role.Mark => new(0.25, "#404040", 9, LineStyle.Continuous),
@@ -60,7 +60,7 @@ public readonly record struct Pen(double WidthMm, string Colour, int ColourNumbe
     /// </summary>
     public static Pen For(Shape shape)
     {
-        var pen = For(shape.Role, shape.Emphasis);
+        var pen = For((shape as ContourShape)?.LooksLike ?? shape.Role, shape.Emphasis);
         if (shape is not LabelShape label)
         {
             return pen;

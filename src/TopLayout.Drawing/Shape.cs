@@ -37,6 +37,9 @@ public sealed record ContourShape : Shape
     /// <summary>The lines and arcs, mm.</summary>
     public Contour Contour { get; }
 
+    /// <summary>The role whose pen draws it, when not its own: a legend's sample of a wall is no wall.</summary>
+    public Role? LooksLike { get; init; }
+
     /// <inheritdoc/>
     public override Box2 Bounds => Contour.Bounds;
 

@@ -48,6 +48,9 @@ public sealed class Sheet
     /// <summary>The paper, in sheet coordinates, mm.</summary>
     public Box2 Page { get; }
 
+    /// <summary>Boxes that no joint between printed pages should cut, where the paper allows, mm.</summary>
+    public ImmutableArray<Box2> Whole { get; init; } = [];
+
     /// <summary>What is drawn, in order, each wall once.</summary>
     public ImmutableArray<Shape> Shapes { get; }
 
@@ -58,11 +61,11 @@ public sealed class Sheet
     public Box2 Extents => Box2.Around(Shapes.Select(s => s.Bounds));
 
     /// <summary>A sheet whose page is the box round its shapes and a margin, mm, &gt; 0, made up to whole mm.</summary>
-    public static Sheet Around(string name, string title, string description, IEnumerable<Shape> shapes, double marginMm = 10)
+    public static Sheet Around(string name, string title, string description, IEnumerable<Shape> shapes, double marginMm = 10, IEnumerable<Box2>? whole = null)
     {
         var list = shapes.ToList();
         var box = Box2.Around(list.Select(s => s.Bounds)).Grown(marginMm);
         var (x, y) = ((Math.Ceiling(box.Width) - box.Width) / 2, (Math.Ceiling(box.Height) - box.Height) / 2);
-        return new Sheet(name, title, description, new Box2(box.Min - new Vec2(x, y), box.Max + new Vec2(x, y)), list);
+        return new Sheet(name, title, description, new Box2(box.Min - new Vec2(x, y), box.Max + new Vec2(x, y)), list) { Whole = [.. whole ?? []] };
     }
 }

@@ -3,7 +3,7 @@ using TopLayout.Geometry;
 namespace TopLayout.Drawing.Labels;
 
 /// <summary>Whether things meet the frame of a label: its four sides or its inside.</summary>
-internal static class Frames
+public static class Frames
 {
     /// <summary>True when a line or arc touches the frame or lies in it.</summary>
     public static bool Meets(Contour frame, Segment line) =>

@@ -4,11 +4,15 @@ namespace TopLayout.Drawing.Labels;
 
 /// <summary>
 /// Places labels after the geometry, by priority: at a preferred spot; inside the area they name; at one of eight spots round
-/// their point, nearest first; last in a column at the side of the page, which grows. From a distance a leader points back. A
-/// label keeps off lines, other labels and their leaders, and the points that other labels name. The same input gives the same places.
+/// their point, nearest first; last in a column at the side of the page, which grows. From a distance a leader points back, over no
+/// outline of another part as long as there is another way. A label keeps off lines, other labels and their leaders, and the points
+/// that other labels name. The same input gives the same places.
 /// </summary>
 public static class LabelPlacer
 {
+    /// <summary>White kept round the letters, as a share of their height.</summary>
+    public const double ClearancePerHeight = Spots.Clearance;
+
     /// <summary>Places every request.</summary>
     /// <param name="drawn">What stands on the sheet already.</param>
     /// <param name="requests">The labels to place.</param>
@@ -33,7 +37,7 @@ public static class LabelPlacer
         var placed = new List<Shape>();
         foreach (var request in list)
         {
-            var spot = OnPage(request, page, obstacles) ?? columns.Take(request, obstacles);
+            var spot = Best(request, page, obstacles, columns);
             placed.AddRange(spot.Shapes(request));
             obstacles.Add(spot);
         }
@@ -41,14 +45,38 @@ public static class LabelPlacer
         return new PlacedLabels(placed, columns.Page);
     }
 
-    private static Spot? OnPage(LabelRequest request, Box2 page, Obstacles obstacles) =>
-        Spots.Of(request).FirstOrDefault(s => Fits(s, request, page, obstacles));
+    private static Spot Best(LabelRequest request, Box2 page, Obstacles obstacles, MarginColumns columns)
+    {
+        Spot? On(IEnumerable<Spot> spots) => spots.FirstOrDefault(s => HasRoom(s, request, page, obstacles))
+            ?? (request.BreaksLines ? spots.FirstOrDefault(s => HasRoom(s, request, page, obstacles, breaksLines: true)) : null);
+        if ((On(Spots.Preferred(request)) ?? On(Spots.Inside(request))) is { } on)
+        {
+            return on;
+        }
 
-    private static bool Fits(Spot spot, LabelRequest request, Box2 page, Obstacles obstacles)
+        // Of the places on the page the first whose leader runs over no wall; else the one that runs over the fewest, on the page or beside it.
+        var best = default((Spot Spot, int Walls)?);
+        foreach (var spot in Spots.Round(request).Where(s => HasRoom(s, request, page, obstacles)))
+        {
+            var crossed = spot.Leader is { } leader ? obstacles.Over(leader, request.Part) : default;
+            if (crossed.IsReadable && (best is null || crossed.Walls < best.Value.Walls))
+            {
+                best = (spot, crossed.Walls);
+                if (crossed.Walls == 0)
+                {
+                    break;
+                }
+            }
+        }
+
+        return best is { } found && (found.Walls == 0 || columns.Fewest(request, obstacles).CompareTo(new Crossed(0, 0, found.Walls)) >= 0)
+            ? found.Spot
+            : columns.Take(request, obstacles);
+    }
+
+    private static bool HasRoom(Spot spot, LabelRequest request, Box2 page, Obstacles obstacles, bool breaksLines = false)
     {
         var frame = spot.Label.FrameGrown(request.HeightMm * Spots.Clearance);
-        return page.Contains(frame.Bounds.Min) && page.Contains(frame.Bounds.Max)
-            && obstacles.LeaveFree(frame, request.Target)
-            && (spot.Leader is not { } leader || obstacles.Crossed(leader) == default);
+        return page.Contains(frame.Bounds.Min) && page.Contains(frame.Bounds.Max) && obstacles.LeaveFree(frame, request.Target, breaksLines);
     }
 }

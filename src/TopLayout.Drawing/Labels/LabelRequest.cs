@@ -33,6 +33,12 @@ public sealed class LabelRequest(string part, Role role, string text, double hei
     /// <summary>Places tried first, in order: the middle of the label, mm.</summary>
     public ImmutableArray<Point2> Preferred { get; init; } = [];
 
-    /// <summary>The area it names: tried next, wholly inside, as near to the target as it fits. Null when it names a point only.</summary>
+    /// <summary>Other points of what it names, good for the end of a leader; tried after the target.</summary>
+    public ImmutableArray<Point2> Elsewhere { get; init; } = [];
+
+    /// <summary>Whether axes and lines behind break off round it at a preferred spot or inside the area, when it finds no place free of them.</summary>
+    public bool BreaksLines { get; init; }
+
+    /// <summary>The area it names: tried next, wholly inside, as near to the target as it fits, along the baseline or square to it. Null when it names a point only.</summary>
     public Region? Inside { get; init; }
 }

@@ -32,37 +32,49 @@ internal sealed class MarginColumns
 
     private double Pad => _height * PadPerHeight;
 
-    /// <summary>The first slot whose leader crosses nothing, the near side before the far one; else the one that crosses least.</summary>
+    /// <summary>What the best leader would run over.</summary>
+    public Crossed Fewest(LabelRequest request, Obstacles obstacles) => Best(request, obstacles).Crossed;
+
+    /// <summary>
+    /// The slot whose leader runs straight over the fewest walls, the near side before the far one; where each crosses a label or another leader,
+    /// the first with a bend that crosses none; else the one that crosses least.
+    /// </summary>
     public Spot Take(LabelRequest request, Obstacles obstacles)
+    {
+        var (spot, slot, _) = Best(request, obstacles);
+        _free.Remove(slot);
+        Page = Page.Union(spot.Label.Bounds.Grown(Pad));
+        return spot;
+    }
+
+    private (Spot Spot, (bool Right, int Index) Slot, Crossed Crossed) Best(LabelRequest request, Obstacles obstacles)
     {
         var near = request.Target.X >= _page.Center.X;
         var slots = _free.OrderBy(s => s.Right != near).ThenBy(s => Math.Abs(Level(s.Index) - request.Target.Y)).ToList();
-        var best = default((Spot Spot, (bool, int) Slot, (int, int) Crossed)?);
-        foreach (var (slot, via) in Ways(slots, request))
+        var straight = slots.Select(slot => At(slot, request, null, obstacles)).MinBy(w => (w.Crossed.Labels, w.Crossed.Leaders, w.Crossed.Walls));
+        if (straight.Crossed.IsReadable)
         {
-            var spot = SpotAt(slot, request, via);
-            var crossed = obstacles.Crossed(spot.Leader!);
-            if (best is null || crossed.CompareTo(best.Value.Crossed) < 0)
-            {
-                best = (spot, slot, crossed);
-            }
+            return straight;
+        }
 
-            if (crossed == default)
+        // A bend leads out of a crowd.
+        var best = straight;
+        foreach (var way in from reach in (double[])[2, 4, 8] from bend in Bends from slot in slots select At(slot, request, request.Target + (bend * (reach * _height)), obstacles))
+        {
+            best = way.Crossed.CompareTo(best.Crossed) < 0 ? way : best;
+            if (best.Crossed.IsReadable)
             {
                 break;
             }
         }
 
-        _free.Remove(best!.Value.Slot);
-        Page = Page.Union(best.Value.Spot.Label.Bounds.Grown(Pad));
-        return best.Value.Spot;
+        return best;
     }
 
-    // Straight to every slot first, then with a bend that leads out of a crowd.
-    private IEnumerable<((bool Right, int Index) Slot, Point2? Via)> Ways(List<(bool Right, int Index)> slots, LabelRequest request)
+    private (Spot Spot, (bool Right, int Index) Slot, Crossed Crossed) At((bool Right, int Index) slot, LabelRequest request, Point2? via, Obstacles obstacles)
     {
-        var bends = from reach in (double[])[2, 4, 8] from bend in Bends select (Point2?)(request.Target + (bend * (reach * _height)));
-        return from via in bends.Prepend(null) from slot in slots select (slot, via);
+        var spot = SpotAt(slot, request, via);
+        return (spot, slot, obstacles.Over(spot.Leader!, request.Part));
     }
 
     private Spot SpotAt((bool Right, int Index) slot, LabelRequest request, Point2? via)

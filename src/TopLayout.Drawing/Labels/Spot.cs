@@ -16,7 +16,7 @@ internal sealed record Spot(LabelShape Label, Contour? Leader = null)
         if (Leader is not null)
         {
             yield return new ContourShape(request.Part, Role.Dimension, Leader, request.Emphasis);
-            var dot = Contour.Circle(request.Target, DotPerHeight * request.HeightMm);
+            var dot = Contour.Circle(Leader.Vertices[^1].Position, DotPerHeight * request.HeightMm);
             yield return new ContourShape(request.Part, Role.Dimension, dot, request.Emphasis);
         }
     }

@@ -16,11 +16,27 @@ internal static class Spots
 
     private static readonly (int X, int Y)[] Directions = [(1, 0), (1, 1), (1, -1), (0, 1), (0, -1), (-1, 0), (-1, 1), (-1, -1)];
 
-    /// <summary>Preferred, then inside, then round about.</summary>
-    public static IEnumerable<Spot> Of(LabelRequest request) =>
-        request.Preferred.Select(p => new Spot(Centred(request, p, request.Rotation)))
-            .Concat(request.Inside is { } region ? Within(request, region) : [])
-            .Concat(Enumerable.Range(0, Rings).SelectMany(ring => Directions.Select(d => Beside(request, ring, d))));
+    /// <summary>The preferred ones.</summary>
+    public static IEnumerable<Spot> Preferred(LabelRequest request) => request.Preferred.Select(p => new Spot(Centred(request, p, request.Rotation)));
+
+    /// <summary>Inside: along the baseline it asks for, or square to it.</summary>
+    public static IEnumerable<Spot> Inside(LabelRequest request)
+    {
+        var square = Angle.FromDegrees(request.Rotation.Degrees > 0 ? request.Rotation.Degrees - 90 : request.Rotation.Degrees + 90);
+        return request.Inside is { } region ? Within(request, region, request.Rotation).Concat(Within(request, region, square)) : [];
+    }
+
+    /// <summary>Round the target and its other points, level, the nearest first; what names an area may then stand upright too.</summary>
+    public static IEnumerable<Spot> Round(LabelRequest request)
+    {
+        var targets = request.Elsewhere.Prepend(request.Target).Distinct().ToList();
+        Angle[] turns = request.Inside is null ? [Angle.Zero] : [Angle.Zero, Angle.FromDegrees(90)];
+        return from ring in Enumerable.Range(0, Rings)
+               from turn in turns
+               from target in targets
+               from direction in Directions
+               select Beside(request, target, ring, direction, turn);
+    }
 
     /// <summary>A label whose frame has its middle at a point, whichever end its anchor is at.</summary>
     public static LabelShape Centred(LabelRequest request, Point2 middle, Angle rotation, Alignment alignment = Alignment.Centre)
@@ -31,39 +47,43 @@ internal static class Spots
         return new LabelShape(request.Part, request.Role, request.Text, anchor, request.HeightMm, alignment, rotation, request.Emphasis);
     }
 
-    // A grid over the area, its rows along the text; nearest to the target first.
-    private static IEnumerable<Spot> Within(LabelRequest request, Region region)
+    // A grid over the area, its rows along the text, one of them through the target; nearest to it first.
+    private static IEnumerable<Spot> Within(LabelRequest request, Region region, Angle rotation)
     {
-        var turn = new Placement(default, request.Rotation, false);
-        var back = new Placement(default, -request.Rotation, false);
+        var turn = new Placement(default, rotation, false);
+        var back = new Placement(default, -rotation, false);
         var box = region.Outer.Placed(back).Bounds;
+        var own = back.Apply(request.Target);
         var rows = Math.Clamp((int)(box.Height / (request.HeightMm * GridRow)), 1, GridSteps);
-        return
+        var grid =
             from i in Enumerable.Range(0, GridSteps + 1)
-            from j in Enumerable.Range(0, rows + 1)
-            let middle = turn.Apply(new Point2(box.Min.X + (box.Width * i / GridSteps), box.Min.Y + (box.Height * j / rows)))
+            from y in Enumerable.Range(0, rows + 1).Select(j => box.Min.Y + (box.Height * j / rows)).Append(own.Y)
+            select turn.Apply(new Point2(box.Min.X + (box.Width * i / GridSteps), y));
+        return
+            from middle in grid.Prepend(request.Target)
             where region.Contains(middle)
             orderby middle.DistanceTo(request.Target)
-            let label = Centred(request, middle, request.Rotation)
+            let label = Centred(request, middle, rotation)
             let frame = label.FrameGrown(request.HeightMm * Clearance)
             where !region.Edges.Any(e => Frames.Meets(frame, e))
             select new Spot(label);
     }
 
     // From the second ring on a leader says which point is meant.
-    private static Spot Beside(LabelRequest request, int ring, (int X, int Y) direction)
+    private static Spot Beside(LabelRequest request, Point2 target, int ring, (int X, int Y) direction, Angle turn)
     {
         var box = Lettering.Measure(request.Text, request.HeightMm);
+        var (width, height) = turn == Angle.Zero ? (box.Width, box.Height) : (box.Height, box.Width);
         var away = request.HeightMm * (FirstRing + (ring * RingStep));
-        var offset = new Vec2(direction.X * (away + (box.Width / 2)), direction.Y * (away + (box.Height / 2)));
-        var alignment = direction.X switch { 1 => Alignment.Left, 0 => Alignment.Centre, _ => Alignment.Right };
-        var label = Centred(request, request.Target + offset, Angle.Zero, alignment);
+        var offset = new Vec2(direction.X * (away + (width / 2)), direction.Y * (away + (height / 2)));
+        var alignment = turn != Angle.Zero ? Alignment.Centre : direction.X switch { 1 => Alignment.Left, 0 => Alignment.Centre, _ => Alignment.Right };
+        var label = Centred(request, target + offset, turn, alignment);
         if (ring == 0)
         {
             return new Spot(label);
         }
 
         var toLabel = new Vec2(direction.X, direction.Y) * (away - (request.HeightMm * Clearance));
-        return new Spot(label, Contour.Chain([new Segment(request.Target + toLabel, request.Target)], isClosed: false));
+        return new Spot(label, Contour.Chain([new Segment(target + toLabel, target)], isClosed: false));
     }
 }

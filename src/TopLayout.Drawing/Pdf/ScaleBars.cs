@@ -61,7 +61,9 @@ internal static class ScaleBars
 
         var text = $"{axis}: {NumberFormat.Trimmed(length, 0)} mm = {NumberFormat.Trimmed(length / MmPerInch, 3)} in";
         var upright = placement.Mirrored;
-        var anchor = placement.Apply(new Point2(0, TickMm + 0.6)) + (upright ? new Vec2(TextMm, 0) : default);
+
+        // The upright bar's words keep off the corner, where the other's begin, and off its middle.
+        var anchor = placement.Apply(new Point2(upright ? length / 4 : 0, TickMm + 0.6)) + (upright ? new Vec2(TextMm, 0) : default);
         yield return new LabelShape(Part, Role.Dimension, text, anchor, TextMm, Alignment.Left, upright ? Angle.FromDegrees(90) : Angle.Zero);
     }
 

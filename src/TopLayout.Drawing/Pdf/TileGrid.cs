@@ -28,6 +28,9 @@ internal sealed class TileGrid
     /// <summary>The least two neighbours show in common, mm.</summary>
     public const double OverlapMm = 10;
 
+    // A joint keeps this off what should stay whole, mm.
+    private const double BesideMm = 2;
+
     private TileGrid(Sheet sheet, Box2 page, double widthMm, double heightMm)
     {
         (WidthMm, HeightMm, Shown) = (widthMm, heightMm, page);
@@ -39,6 +42,8 @@ internal sealed class TileGrid
         // The drawing stands in the middle of the grid, whole mm from its own corner.
         var left = page.Min.X + Math.Floor((page.Width - (StepX * (Columns - 1)) - wide) / 2);
         var top = page.Max.Y + Math.Ceiling(((StepY * (Rows - 1)) + high - page.Height) / 2);
+        left += Aside(page.Min.X - left, n => Enumerable.Range(1, Columns - 1).Any(c => IsCutAcross(sheet, left + n + (c * StepX) + (OverlapX / 2))));
+        top += Aside(top - page.Max.Y, n => Enumerable.Range(1, Rows - 1).Any(r => IsCutAlong(sheet, top + n - (r * StepY) - (OverlapY / 2))));
         var all = ImmutableArray.CreateBuilder<Tile>();
         for (var row = 0; row < Rows; row++)
         {
@@ -131,6 +136,14 @@ internal sealed class TileGrid
             new Point2(tile.Column > 0 ? w.Min.X + (OverlapX / 2) : w.Min.X, tile.Row < Rows - 1 ? w.Min.Y + (OverlapY / 2) : w.Min.Y),
             new Point2(tile.Column < Columns - 1 ? w.Max.X - (OverlapX / 2) : w.Max.X, tile.Row > 0 ? w.Max.Y - (OverlapY / 2) : w.Max.Y));
     }
+
+    // The least shift, whole mm, within what is spare on either side, that cuts nothing; none where there is none.
+    private static double Aside(double spareMm, Func<double, bool> cuts) =>
+        Enumerable.Range(0, (int)Math.Max(0, spareMm) + 1).SelectMany(n => new double[] { n, -n }).Where(n => !cuts(n)).FirstOrDefault();
+
+    private static bool IsCutAcross(Sheet sheet, double x) => sheet.Whole.Any(b => b.Min.X - BesideMm < x && x < b.Max.X + BesideMm);
+
+    private static bool IsCutAlong(Sheet sheet, double y) => sheet.Whole.Any(b => b.Min.Y - BesideMm < y && y < b.Max.Y + BesideMm);
 
     private double OverlapX => WidthMm - (2 * MarginMm) - StepX;
 

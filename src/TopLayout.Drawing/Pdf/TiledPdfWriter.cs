@@ -77,11 +77,11 @@ public static class TiledPdfWriter
         string[] lines =
         [
             book.Sheet.Title,
-            $"{NumberFormat.Whole(grid.Tiles.Length)} pages of {paper.Name}; this map is not to scale, its two bars are",
-            "print at actual size, 100 %, not fitted to the page, on one side only",
-            $"check with a ruler that the bars measure {Bar(grid.WidthMm)} and {Bar(grid.HeightMm)} mm, on this page and the last",
-            "cut along a joint, lay it over its neighbour, cross on cross; tape, and measure the whole again",
-            Corrected(correction),
+            $"{NumberFormat.Whole(grid.Tiles.Length)} pages of {paper.Name}. This map is not to scale; its two bars are.",
+            "Print at actual size, 100 %, not fitted to the page, on one side only.",
+            $"Check with a ruler that the bars measure {Bar(grid.WidthMm)} and {Bar(grid.HeightMm)} mm, on this page and the last.",
+            "Cut along a joint, lay it over its neighbour, cross on cross; tape, and measure the whole again.",
+            $"{char.ToUpperInvariant(Corrected(correction)[0])}{Corrected(correction)[1..]}.",
         ];
         const double Margin = TileGrid.MarginMm;
         var head = grid.HeightMm - Margin - (lines.Length * LineMm) - 2;

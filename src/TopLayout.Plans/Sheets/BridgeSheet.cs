@@ -21,7 +21,7 @@ internal static class BridgeSheet
         var outline = view.Map(bridge.Footprint.Outer);
         board.Draw(Bridge.Name, Role.Mark, outline);
         GlueAreas.Draw(board, bridge, view);
-        Fittings.Draw(board, layout, view, layout.DrillPoints.Where(p => BridgePins.IsPin(p)));
+        Fittings.Draw(board, layout, view, layout.DrillPoints.Where(p => BridgePins.IsPin(p) || bridge.Footprint.Contains(p.At)));
         board.Line("saddle", Role.Mark, view.Map(layout.Saddle.Bass), view.Map(layout.Saddle.Treble));
         var theory = view.Map(new Point2(0, -layout.Frets.SaddleFromNeckEdge)).Y;
         board.Line("theoretical saddle", Role.Centre, new Point2(outline.Bounds.Min.X, theory), new Point2(outline.Bounds.Max.X, theory));
@@ -51,8 +51,16 @@ internal static class BridgeSheet
         {
             ladder.Add(
                 body.Max.Y - SaddleSlot.WallFromFront(design),
-                $"slot {Of(design[SaddleSlot.Width].Value)} x {Of(design[SaddleSlot.Length].Value)}, {Of(slot.ThicknessMm)} deep, its front wall {Of(SaddleSlot.WallFromFront(design))} behind the front edge");
+                $"slot {Of(design[SaddleSlot.Width].Value)} x {Of(design[SaddleSlot.Length].Value)}, {Of(slot.ThicknessMm)} deep; front wall behind the front edge: "
+                + $"{Of(body.Max.Y - slot.Line.Vertices[0].Position.Y)} at the bass end, {Of(body.Max.Y - slot.Line.Vertices[^1].Position.Y)} at the treble");
         }
+
+        if (layout.FindMark(BridgePins.TieBlockName)?.Line.Bounds is { } tie)
+        {
+            ladder.Add(tie.Center.Y, $"tie block {Of(tie.Height)} x {Of(tie.Width)}, its front edge {Of(body.Max.Y - tie.Max.Y)} behind the bridge's");
+        }
+
+        Locating(ladder, layout, body, Both);
 
         if (layout.DrillPoints.FirstOrDefault(BridgePins.IsPin) is { } pin)
         {
@@ -61,5 +69,16 @@ internal static class BridgeSheet
 
         ladder.Add(body.Min.Y, $"rear edge {Both(-body.Min.Y)}");
         ladder.Draw(board);
+    }
+
+    // Pins that only hold the bridge while the glue is wet, those at one height in one line.
+    private static void Locating(Ladder ladder, Layout layout, Box2 body, Func<double, string> both)
+    {
+        string Of(double mm) => LengthText.WithUnit(mm, layout.Design.Units);
+        foreach (var row in layout.DrillPoints.Where(p => !BridgePins.IsPin(p) && body.Contains(p.At)).GroupBy(p => p.At.Y))
+        {
+            var (first, count) = (row.First(), row.Count());
+            ladder.Add(first.At.Y, $"locating pin{(count > 1 ? "s" : "")} {both(-first.At.Y)}, {Of(Math.Abs(first.At.X))} {(count > 1 ? "to each side" : "off the centre line")}, hole {Of(first.DiameterMm)}");
+        }
     }
 }

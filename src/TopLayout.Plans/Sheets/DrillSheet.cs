@@ -25,11 +25,16 @@ internal static class DrillSheet
         board.Draw("outline", Role.Mark, outline);
         var body = outline.Bounds;
         board.Line("centre line", Role.Centre, new Point2(0, body.Max.Y + 5), new Point2(0, body.Min.Y - 6));
+        board.Draw("soundhole", Role.Mark, view.Map(layout.Hole.Edge), Emphasis.Faint);
+        if (layout.Find(Bridge.Name) is { } bridge)
+        {
+            board.Draw(Bridge.Name, Role.Mark, view.Map(bridge.Footprint.Outer), Emphasis.Faint);
+        }
+
         foreach (var point in layout.DrillPoints)
         {
-            var at = view.Map(point.At);
-            Fittings.Cross(board, point, at);
-            board.Name(new LabelRequest(point.Name, Role.Text, point.Name, SheetBoard.TextMm, at));
+            Fittings.Cross(board, point, view.Map(point.At));
+            board.Name(Name(layout, point, view.Map(point.At)));
         }
 
         FaceMarks.Draw(board, view, body);
@@ -38,6 +43,21 @@ internal static class DrillSheet
         board.Write(Cautions.Part, "drill from the outside, waste wood behind", new Point2(drawn.Min.X, drawn.Min.Y - 7));
         TitleBlock.Draw(board, top, "Holes to drill, full size", FaceMarks.Reading(view), new Point2(drawn.Min.X, drawn.Min.Y - 12), board.Extents.Width);
         return board.Finish("drill-points", $"Holes to drill - {layout.Design[Identity.Name].Value}", "Every hole to drill through the top, at full size.");
+    }
+
+    // Of a row each hole has its number, above it or below; the list at the side says the rest.
+    private static LabelRequest Name(Layout layout, DrillPoint point, Point2 at)
+    {
+        var space = point.Name.LastIndexOf(' ');
+        var (stem, last) = (point.Name[..(space + 1)], point.Name[(space + 1)..]);
+        var isRow = last.All(char.IsAsciiDigit) && layout.DrillPoints.Count(p => p.Name.StartsWith(stem, StringComparison.Ordinal)) > 1;
+        if (!isRow)
+        {
+            return new LabelRequest(point.Name, Role.Text, point.Name, SheetBoard.TextMm, at);
+        }
+
+        var up = new Vec2(0, point.RadiusMm + Fittings.CrossMm + SheetBoard.TextMm);
+        return new LabelRequest(point.Name, Role.Text, last, SheetBoard.TextMm, at) { Preferred = [at + up, at - up], Priority = 1 };
     }
 
     private static void Measures(SheetBoard board, Layout layout, Box2 body)

@@ -13,16 +13,24 @@ internal static class FaceMarks
     private const string Part = "face marks";
     private const double WordMm = 9;
 
-    /// <summary>Draws the marks above a box of geometry, mm.</summary>
-    public static void Draw(SheetBoard board, FaceView view, Box2 body)
+    /// <summary>Draws the marks above a box of geometry, mm; over one half of a body its name in the place of bass and treble.</summary>
+    public static void Draw(SheetBoard board, FaceView view, Box2 body, string? halfName = null)
     {
         var (middle, baseline) = (body.Center.X, body.Max.Y + 14);
         board.Write(Part, view.Word, new Point2(middle, baseline), WordMm, Alignment.Centre);
         var half = Lettering.Measure(view.Word, WordMm).Width / 2;
         var (left, right) = view.IsBassLeft ? ("BASS", "TREBLE") : ("TREBLE", "BASS");
         var reach = Math.Max(body.Width / 2, half + 62);
-        board.Write(Part, left, new Point2(middle - reach, baseline), 5);
-        board.Write(Part, right, new Point2(middle + reach, baseline), 5, Alignment.Right);
+        if (halfName is not null)
+        {
+            board.Write(Part, halfName, new Point2(middle, baseline + WordMm + 5), 5, Alignment.Centre);
+        }
+        else
+        {
+            board.Write(Part, left, new Point2(middle - reach, baseline), 5);
+            board.Write(Part, right, new Point2(middle + reach, baseline), 5, Alignment.Right);
+        }
+
         Arrow(board, new Point2(middle - half - 16, baseline - 1));
         board.Draw(Part, Role.Text, Contour.Circle(new Point2(middle + half + 16, baseline + (WordMm / 2)), WordMm * 0.75));
         board.Write(Part, "R", new Point2(middle + half + 16, baseline + (WordMm / 2) - 3), 6, Alignment.Centre);

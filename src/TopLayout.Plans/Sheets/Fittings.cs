@@ -8,7 +8,11 @@ namespace TopLayout.Plans.Sheets;
 /// <summary>What is drawn besides members: the outlines of slots and caps, and holes to drill with their crosses.</summary>
 internal static class Fittings
 {
-    private const double CrossMm = 2;
+    /// <summary>From a hole's edge to the end of its cross, mm.</summary>
+    public const double CrossMm = 2;
+
+    // A leader's dot keeps this off every line.
+    private const double ClearMm = 0.5;
 
     /// <summary>Draws the marks of a face, those behind it hidden, and the drill points.</summary>
     /// <param name="board">The sheet.</param>
@@ -19,11 +23,11 @@ internal static class Fittings
     {
         foreach (var mark in layout.Marks.Where(m => only is null || (m.Face == view.Face && !Binding.IsLedge(m))))
         {
-            var isNear = mark.Face == view.Face && mark.Material is null;
-            board.Draw(mark.Name, isNear ? Role.Mark : Role.Hidden, view.Map(mark.Line), mark.Face == view.Face ? Emphasis.Normal : Emphasis.Faint);
-            if (mark.Face == view.Face && only is null)
+            var isNear = mark.Face == view.Face;
+            board.Draw(mark.Name, isNear ? Role.Mark : Role.Hidden, view.Map(mark.Line), isNear ? Emphasis.Normal : Emphasis.Faint);
+            if (isNear && only is null)
             {
-                board.Name(new LabelRequest(mark.Name, Role.Text, mark.Name, SheetBoard.TextMm, view.Map(mark.Line).Segments[0].PointAt(0.5)));
+                board.Name(Name(board, mark, view.Map(mark.Line)));
             }
         }
 
@@ -31,6 +35,21 @@ internal static class Fittings
         {
             Cross(board, point, view.Map(point.At));
         }
+    }
+
+    // Of what has an area a point in it, clear of every line; of a line, and of a ledge all round, a point on it.
+    private static LabelRequest Name(SheetBoard board, PlanMark mark, Contour line)
+    {
+        if (!line.IsClosed || Binding.IsLedge(mark))
+        {
+            return new LabelRequest(mark.Name, Role.Text, mark.Name, SheetBoard.TextMm, line.Segments[0].PointAt(0.5));
+        }
+
+        var area = Region.Inside(line);
+        var points = MemberLabel.Grid(area).ToList();
+        bool IsFree(Point2 p) => board.IsFree(Contour.Rectangle(new Box2(p, p).Grown(ClearMm)), breaksLines: false);
+        var clear = points.Where(IsFree).DefaultIfEmpty(points[0]).ToList();
+        return new LabelRequest(mark.Name, Role.Text, mark.Name, SheetBoard.TextMm, clear[0]) { Elsewhere = [.. clear], Inside = area };
     }
 
     /// <summary>A circle of the hole's diameter and a cross over its middle.</summary>

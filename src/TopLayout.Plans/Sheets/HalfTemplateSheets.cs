@@ -10,12 +10,15 @@ internal static class HalfTemplateSheets
 {
     private const double TickMm = 6;
 
+    // A line level with an end begins where the outline has left it by this.
+    private const double LeftMm = 2;
+
     /// <summary>One template, or two.</summary>
     public static IEnumerable<Sheet> Draw(ReviewedTop top) => OutlineNumbers.IsEven(top.Layout)
-        ? [Draw(top, 1, "half-template", "Half-template, both halves alike")]
-        : [Draw(top, -1, "half-template-bass", "Half-template, bass half"), Draw(top, 1, "half-template-treble", "Half-template, treble half")];
+        ? [Draw(top, 1, "half-template", "both halves alike", "treble half; turn over for bass")]
+        : [Draw(top, -1, "half-template-bass", "bass half", "bass half"), Draw(top, 1, "half-template-treble", "treble half", "treble half")];
 
-    private static Sheet Draw(ReviewedTop top, int side, string name, string title)
+    private static Sheet Draw(ReviewedTop top, int side, string name, string which, string over)
     {
         var (layout, edge) = (top.Layout, top.Layout.Body.PlateEdge);
         var board = new SheetBoard();
@@ -31,14 +34,25 @@ internal static class HalfTemplateSheets
             board.Line("stations", Role.Mark, new Point2(outward * (width - TickMm), -at), new Point2(outward * width, -at));
         }
 
-        StationLadder.Beside(layout, edge, side, view).Draw(board, hasUpright: false);
         var body = template.Bounds;
+        var ladder = StationLadder.Beside(layout, edge, side, view);
+        var (neck, tail) = (-body.Max.Y, -body.Min.Y);
+        var ofThePlate = IsInset(layout) ? " end of the plate" : " edge";
+        ladder.Add(-neck, $"{StationLadder.Text(layout, neck)}: neck{ofThePlate}", outward * OutlineNumbers.HalfWidth(edge, neck + LeftMm, side));
+        ladder.Add(-tail, $"{StationLadder.Text(layout, tail)}: tail{ofThePlate}", outward * OutlineNumbers.HalfWidth(edge, tail - LeftMm, side));
+        ladder.Draw(board, hasUpright: false);
         board.Write("notes", "centre line", new Point2(outward * (TickMm + 5), body.Center.Y - (StationLadder.Step(layout) / 2)), rotation: Angle.FromDegrees(90));
-        FaceMarks.Draw(board, view, body);
+        FaceMarks.Draw(board, view, body, over);
         var foot = board.Extents;
         board.Write("notes", StationLadder.Meaning(layout), new Point2(foot.Min.X, foot.Min.Y - 7));
-        board.Write(Cautions.Part, Cautions.Cutting, new Point2(foot.Min.X, foot.Min.Y - 12));
-        TitleBlock.Draw(board, top, $"{title}, full size", FaceMarks.Reading(view), new Point2(foot.Min.X, foot.Min.Y - 17), foot.Width);
-        return board.Finish(name, $"{title} - {layout.Design[Identity.Name].Value}", "Half of the plate at full size, to cut out, its straight edge the centre line.");
+        var next = WrappedText.Write(board, Cautions.Part, Cautions.Cutting, new Point2(foot.Min.X, foot.Min.Y - 12), foot.Width);
+        TitleBlock.Draw(board, top, $"Half-template of the {What(layout)}, {which}, full size", FaceMarks.Reading(view), new Point2(foot.Min.X, next), foot.Width);
+        return board.Finish(name, $"Half-template, {which} - {layout.Design[Identity.Name].Value}", "Half of the plate at full size, to cut out, its straight edge the centre line.");
     }
+
+    private static bool IsInset(Layout layout) => layout.Body.PlateEdge != layout.Outline;
+
+    private static string What(Layout layout) => IsInset(layout)
+        ? $"plate, {LengthText.WithUnit(layout.Design[Ledge.Binding].Value, layout.Design.Units)} inside the binding"
+        : "plate";
 }

@@ -15,6 +15,7 @@ internal static class Legend
     private static readonly (Role Role, Emphasis Emphasis, string Means)[] Entries =
     [
         (Role.Cut, Emphasis.Normal, "cut"),
+        (Role.Pocket, Emphasis.Normal, "wall of a channel"),
         (Role.Mark, Emphasis.Normal, "this face"),
         (Role.Mark, Emphasis.Bad, "edge fails"),
         (Role.Mark, Emphasis.Doubtful, "edge doubtful"),
@@ -29,7 +30,10 @@ internal static class Legend
     ];
 
     /// <summary>Draws it below a place, in three columns.</summary>
-    public static void Draw(SheetBoard board, Point2 topLeft)
+    /// <param name="board">The sheet.</param>
+    /// <param name="topLeft">Where.</param>
+    /// <param name="glued">What the hatching means.</param>
+    public static void Draw(SheetBoard board, Point2 topLeft, string glued = "glued")
     {
         var drawn = board.Lines;
         var entries = Entries.Where(e => drawn.Contains((e.Role, e.Emphasis))).DistinctBy(e => e.Means).ToList();
@@ -37,8 +41,7 @@ internal static class Legend
         {
             var at = Place(topLeft, i);
 
-            // A sample is nothing to cut: it goes with the words, whose line is as black and as wide.
-            board.Line(Part, entry.Role == Role.Cut ? Role.Text : entry.Role, at, at + new Vec2(SampleMm, 0), entry.Emphasis);
+            board.Sample(Part, entry.Role, entry.Emphasis, at, at + new Vec2(SampleMm, 0));
             board.Write(Part, entry.Means, at + new Vec2(SampleMm + 3, -1.2));
         }
 
@@ -48,7 +51,7 @@ internal static class Legend
             var sample = Contour.Rectangle(new Box2(at - new Vec2(0, SwatchMm / 2), at + new Vec2(SampleMm, SwatchMm / 2)));
             board.Draw(Part, Role.Hatch, sample);
             board.Hatch(Part, Region.Inside(sample), Angle.FromDegrees(45));
-            board.Write(Part, "glued", at + new Vec2(SampleMm + 3, -1.2));
+            board.Write(Part, glued, at + new Vec2(SampleMm + 3, -1.2));
         }
     }
 

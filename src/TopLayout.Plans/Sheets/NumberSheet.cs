@@ -1,6 +1,5 @@
 using TopLayout.Drawing;
 using TopLayout.Geometry;
-using TopLayout.Lutherie.Designs;
 using TopLayout.Lutherie.Parts;
 using TopLayout.Plans.Reports;
 
@@ -9,26 +8,25 @@ namespace TopLayout.Plans.Sheets;
 /// <summary>All numbers a maker transfers, as tables on one sheet to pin up beside the plans.</summary>
 internal static class NumberSheet
 {
-    private const double LineMm = 5;
-    private const double GapMm = 5;
     private const double TableGapMm = 14;
-    private const double ColumnMm = 420;
+    private const int Columns = 4;
 
     /// <summary>The sheet.</summary>
     public static Sheet Draw(ReviewedTop top)
     {
         var board = new SheetBoard();
         var units = top.Layout.Design.Units;
-        var (x, y, widest) = (0.0, 0.0, 0.0);
-        foreach (var table in BenchNumbers.Of(top.Layout).Where(t => !t.Rows.IsEmpty))
+        var tables = BenchNumbers.Of(top.Layout).Where(t => !t.Rows.IsEmpty).Select(t => new NumberGrid(t, units)).ToList();
+        var width = (tables.Max(t => t.WidthMm) - TableGapMm) / 2;
+        var feet = new double[Columns];
+        foreach (var table in tables)
         {
-            if (y < 0 && -y + ((table.Rows.Length + 3) * LineMm) > ColumnMm)
-            {
-                (x, y, widest) = (x + widest + TableGapMm, 0, 0);
-            }
-
-            var (width, foot) = Table(board, table, units, new Point2(x, y));
-            (widest, y) = (Math.Max(widest, width), foot - TableGapMm);
+            // A wide table takes two columns; each goes where it hangs highest, the leftmost of equals.
+            var span = table.WidthMm <= width ? 1 : 2;
+            double Head(int first) => feet.Skip(first).Take(span).Min();
+            var column = Enumerable.Range(0, Columns - span + 1).MaxBy(Head);
+            var foot = table.Draw(board, new Point2(column * (width + TableGapMm), Head(column))) - TableGapMm;
+            Array.Fill(feet, foot, column, span);
         }
 
         var drawn = board.Extents;
@@ -36,40 +34,4 @@ internal static class NumberSheet
             board, top, $"Numbers to transfer, {LengthText.Word(units)}", "from the neck edge; bass negative, treble positive", new Point2(drawn.Min.X, drawn.Min.Y - 8), drawn.Width);
         return board.Finish("numbers", $"Numbers - {top.Layout.Design[Identity.Name].Value}", "Tables of all numbers to transfer to the top.");
     }
-
-    // Returns its width and the height of its foot.
-    private static (double Width, double Foot) Table(SheetBoard board, NumberTable table, LengthUnit units, Point2 corner)
-    {
-        var part = table.Key.Replace('_', ' ');
-        var lines = table.Rows.Select(r => r.Select(c => CellText.Of(c, units)).ToList()).Prepend([.. table.Columns.Select(c => c.Heading)]).ToList();
-        var isWords = table.Columns.Select((_, i) => table.Rows.All(r => r[i] is Cell.Words)).ToList();
-        var widths = table.Columns.Select((_, i) => lines.Max(l => Width(l[i]))).ToList();
-        board.Write(part, table.Title, corner - new Vec2(0, LineMm), 3.5);
-        var (y, left) = (corner.Y - (2.2 * LineMm), corner.X);
-        foreach (var (row, line) in lines.Index())
-        {
-            left = corner.X;
-            foreach (var (i, text) in line.Index())
-            {
-                if (text.Length > 0)
-                {
-                    var anchor = new Point2(isWords[i] ? left : left + widths[i], y);
-                    board.Write(part, text, anchor, alignment: isWords[i] ? Alignment.Left : Alignment.Right);
-                }
-
-                left += widths[i] + GapMm;
-            }
-
-            if (row == 0)
-            {
-                board.Line(part, Role.Text, new Point2(corner.X, y - 1.6), new Point2(left - GapMm, y - 1.6));
-            }
-
-            y -= LineMm;
-        }
-
-        return (left - GapMm - corner.X, y);
-    }
-
-    private static double Width(string text) => text.Length == 0 ? 0 : Lettering.Measure(text, SheetBoard.TextMm).Width;
 }

@@ -9,6 +9,7 @@ namespace TopLayout.Plans.Sheets;
 internal static class PartSheets
 {
     private const double ArrowHeadMm = 3;
+    private const double LineMm = 5;
 
     /// <summary>The templates, in building order.</summary>
     public static IEnumerable<Sheet> Draw(ReviewedTop top)
@@ -48,22 +49,40 @@ internal static class PartSheets
 
         var foot = GrainArrow(board, member, view, new Point2(body.Center.X, body.Min.Y - 12));
         FaceMarks.Draw(board, view, body);
-        Measures(board, layout, member, body);
-        var drawn = board.Extents;
-        var title = alike.Count == 1 ? $"{Capital(member.Name)}: template, full size" : $"{Capital(member.Name)} and {NumberFormat.Whole(alike.Count - 1)} alike: template, full size";
-        board.Write(Cautions.Part, Cautions.Cutting, new Point2(drawn.Min.X, foot - 7));
-        TitleBlock.Draw(board, top, title, FaceMarks.Reading(view), new Point2(drawn.Min.X, foot - 12), board.Extents.Width);
-        return board.Finish(name, $"{Capital(member.Name)} - {layout.Design[Identity.Name].Value}", $"The {member.Name} at full size, to cut out.");
+        Sizes(board, layout, member, view);
+        var left = board.Extents.Min.X;
+        foot = Places(board, layout, alike, new Point2(left, foot - 7));
+        board.Write(Cautions.Part, Cautions.Cutting, new Point2(left, foot));
+        var words = Capital(PartNames.Of(alike));
+        var count = alike.Count == 1 ? "" : $" make {NumberFormat.Whole(alike.Count)};";
+        TitleBlock.Draw(board, top, $"{words}:{count} template, full size", FaceMarks.Reading(view), new Point2(left, foot - 5), board.Extents.Width);
+        return board.Finish(name, $"{words} - {layout.Design[Identity.Name].Value}", $"The {PartNames.Of(alike)} at full size, to cut out.");
     }
 
-    private static void Measures(SheetBoard board, Layout layout, Member member, Box2 body)
+    private static void Sizes(SheetBoard board, Layout layout, Member member, FaceView view)
     {
-        string Of(double mm) => LengthText.WithUnit(mm, layout.Design.Units);
+        var body = member.Footprint.Placed(view.Placement).Bounds;
         var ladder = new Ladder("part measures", body.Max.X + 8, outward: 1);
-        ladder.Add(body.Max.Y, $"{Of(-body.Max.Y)} from neck edge");
-        ladder.Add(body.Center.Y, $"{Of(body.Width)} x {Of(body.Height)}, {Of(member.ThicknessMm)} thick, {member.Material!.Wood.Name}");
-        ladder.Add(body.Min.Y, $"{Of(-body.Min.Y)} from neck edge");
+        foreach (var (y, text) in PartMeasures.Sizes(member, layout.Design.Units))
+        {
+            ladder.Add(y, text);
+        }
+
+        ladder.Add(body.Min.Y, PartMeasures.Stuff(member, layout.Design.Units));
         ladder.Draw(board);
+    }
+
+    // Where each piece goes, one line each; returns the height of the line below.
+    private static double Places(SheetBoard board, Layout layout, IReadOnlyList<Member> alike, Point2 at)
+    {
+        foreach (var member in alike)
+        {
+            var who = alike.Count == 1 ? "place" : member.Name;
+            board.Write("places", $"{who}: {PartMeasures.Place(member, layout.Design.Units)}", at);
+            at -= new Vec2(0, LineMm);
+        }
+
+        return at.Y;
     }
 
     // Below the part; returns the height of what is lowest.

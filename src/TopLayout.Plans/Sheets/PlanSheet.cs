@@ -26,13 +26,15 @@ internal static class PlanSheet
         Geometry(board, layout, view);
         var marks = FindingMarks.OnPlan(top);
         marks.Draw(board, view);
+        Names(board, layout, view);
         FaceMarks.Draw(board, view, body);
         PlanMeasures.Draw(board, layout, view, body);
         var foot = ProfilePlot.Draw(board, top, view, body, body.Min.Y - GapMm);
         marks.GrainLines(board, view, body.Min.Y, foot);
         foot = marks.List(board, new Point2(body.Min.X, foot - 4));
         foot = TitleBlock.Draw(board, top, title, FaceMarks.Reading(view), new Point2(body.Min.X, foot - 8), body.Width);
-        Legend.Draw(board, new Point2(body.Min.X, foot - 4));
+        var hasLinings = layout.Members.Any(m => m.Face == face && m.Kind == MemberKind.Lining);
+        Legend.Draw(board, new Point2(body.Min.X, foot - 4), hasLinings ? "glued (linings too)" : "glued");
         return board.Finish(name, $"{title} - {layout.Design[Identity.Name].Value}", Description(view, title));
     }
 
@@ -51,7 +53,8 @@ internal static class PlanSheet
         if (layout.HoleLiner is { } liner)
         {
             board.Draw(LinerPart, Role.Mark, view.Map(liner));
-            board.Name(new LabelRequest(LinerPart, Role.Text, LinerPart, SheetBoard.TextMm, view.Map(liner).Segments[0].PointAt(0.5)));
+            var places = view.Map(liner).Segments.SelectMany(s => new[] { s.PointAt(0.5), s.PointAt(0.25), s.PointAt(0.75) }).ToList();
+            board.Name(new LabelRequest(LinerPart, Role.Text, LinerPart, SheetBoard.TextMm, places[0]) { Elsewhere = [.. places] });
         }
 
         var box = view.Map(layout.Outline).Bounds;
@@ -68,9 +71,9 @@ internal static class PlanSheet
             GlueAreas.Draw(board, layout, view);
         }
 
-        Fittings.Draw(board, layout, view);
         var saddle = view.Face == TopFace.Outside ? Role.Mark : Role.Hidden;
         board.Line("saddle", saddle, view.Map(layout.Saddle.Bass), view.Map(layout.Saddle.Treble));
+        Fittings.Draw(board, layout, view);
     }
 
     private static void Member(SheetBoard board, Member member, IEnumerable<Contour> loops, FaceView view)
@@ -86,10 +89,15 @@ internal static class PlanSheet
         {
             board.Draw(member.Name, role, view.Map(loop), isNear ? Emphasis.Normal : Emphasis.Faint);
         }
+    }
 
-        if (isNear)
+    private static void Names(SheetBoard board, Layout layout, FaceView view)
+    {
+        var face = layout.Members.Where(m => m.Face == view.Face).ToList();
+        var rows = LabelRow.Of(face, view, board);
+        foreach (var member in face)
         {
-            board.Name(MemberLabel.For(member, view, role == Role.Pocket ? Role.Text : role));
+            board.Name(MemberLabel.For(member, face, view, rows.TryGetValue(member, out var middle) ? middle : null));
         }
     }
 }

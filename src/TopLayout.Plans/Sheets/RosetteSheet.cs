@@ -7,6 +7,7 @@ namespace TopLayout.Plans.Sheets;
 /// <summary>The soundhole and the channel round it at full size, with the radii to set a cutter by.</summary>
 internal static class RosetteSheet
 {
+    private const string LinerPart = "soundhole liner";
     private const double CrossMm = 4;
 
     /// <summary>The sheet.</summary>
@@ -16,6 +17,11 @@ internal static class RosetteSheet
         var board = new SheetBoard();
         var view = new FaceView(TopFace.Outside, layout.Design.Get(Identity.Handed).Value);
         board.Draw("soundhole", Role.Cut, view.Map(hole.Edge));
+        if (layout.HoleLiner is { } liner)
+        {
+            board.Draw(LinerPart, Role.Mark, view.Map(liner));
+        }
+
         var body = view.Map(hole.Edge).Bounds;
         foreach (var (channel, wall) in ChannelWalls.Of(layout))
         {
@@ -46,7 +52,11 @@ internal static class RosetteSheet
 
         var centre = view.Map(hole.Center);
         board.Line("hole centre", Role.Centre, centre - new Vec2(CrossMm, 0), centre + new Vec2(CrossMm, 0));
-        board.Line("centre line", Role.Centre, new Point2(0, body.Max.Y + 5), new Point2(0, body.Min.Y - 6));
+        foreach (var (from, to) in TileJoints.AxisOffTiles(layout, body.Max.Y + 5, body.Min.Y - 6, centre.Y))
+        {
+            board.Line("centre line", Role.Centre, new Point2(0, from), new Point2(0, to));
+        }
+
         FaceMarks.Draw(board, view, body);
         Measures(board, layout, view, body);
         var drawn = board.Extents;
@@ -66,6 +76,11 @@ internal static class RosetteSheet
         ladder.Add(centre, $"centre {Of(-hole.Center.Y)} from neck edge");
         ladder.Add(
             centre - hole.HalfLength, hole.Radius is { } radius ? $"hole: radius {Of(radius)}" : $"hole: {Of(2 * hole.HalfWidth)} x {Of(2 * hole.HalfLength)}");
+        if (layout.HoleLiner is { } liner)
+        {
+            ladder.Add(view.Map(liner).Bounds.Min.Y, $"{LinerPart}: {Of(design[Soundhole.Liner].Value)} thick, inside the hole's edge");
+        }
+
         var channels = Rosette.Channels(design, hole.Radius);
         var (from, word) = hole.Radius is { } r ? (r, "radius") : (0, "from the hole's edge");
         foreach (var (i, channel) in channels.Index())

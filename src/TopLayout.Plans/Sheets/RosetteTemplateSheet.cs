@@ -34,8 +34,9 @@ internal static class RosetteTemplateSheet
 
         var drawn = board.Extents;
         board.Write(Cautions.Part, Cautions.Cutting, new Point2(drawn.Min.X, drawn.Min.Y - 8));
-        TitleBlock.Draw(board, top, "Rosette: disc, rings and tiles, full size", "cut to the middle of the line", new Point2(drawn.Min.X, drawn.Min.Y - 13), board.Extents.Width);
-        return board.Finish("rosette-templates", $"Rosette templates - {layout.Design[Identity.Name].Value}", "The disc of the hole, the rings of the channels and blanks of the tiles at full size, to cut out.");
+        var what = TileJoints.Rows(layout).Any() ? "disc, rings and tiles" : "disc and rings";
+        TitleBlock.Draw(board, top, $"Rosette: {what}, full size", "cut to the middle of the line", new Point2(drawn.Min.X, drawn.Min.Y - 13), board.Extents.Width);
+        return board.Finish("rosette-templates", $"Rosette templates - {layout.Design[Identity.Name].Value}", $"The templates of the rosette at full size, to cut out: {what}.");
     }
 
     private static void Nest(SheetBoard board, Layout layout, IReadOnlyList<RingChannel> channels, double hole)

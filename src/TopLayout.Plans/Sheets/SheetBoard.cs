@@ -18,6 +18,7 @@ internal sealed class SheetBoard
     private readonly List<Shape> _shapes = [];
     private readonly List<(string Part, Region Area, Angle Direction)> _hatched = [];
     private readonly List<LabelRequest> _requests = [];
+    private readonly List<Box2> _whole = [];
 
     /// <summary>The box round what is drawn so far, mm.</summary>
     public Box2 Extents => Box2.Around(_shapes.Select(s => s.Bounds));
@@ -31,6 +32,10 @@ internal sealed class SheetBoard
     /// <summary>Draws a contour.</summary>
     public void Draw(string part, Role role, Contour contour, Emphasis emphasis = Emphasis.Normal) =>
         _shapes.Add(new ContourShape(part, role, contour, emphasis));
+
+    /// <summary>Draws a sample of the way in which a role is drawn; it is words, whatever it looks like.</summary>
+    public void Sample(string part, Role looksLike, Emphasis emphasis, Point2 from, Point2 to) =>
+        _shapes.Add(new ContourShape(part, Role.Text, new Contour([new Vertex(from), new Vertex(to)], isClosed: false), emphasis) { LooksLike = looksLike });
 
     /// <summary>Draws a straight line.</summary>
     public void Line(string part, Role role, Point2 from, Point2 to, Emphasis emphasis = Emphasis.Normal) =>
@@ -49,6 +54,16 @@ internal sealed class SheetBoard
         return label;
     }
 
+    /// <summary>True when no line drawn so far meets a frame, axes and lines behind left out of account when they may break.</summary>
+    public bool IsFree(Contour frame, bool breaksLines)
+    {
+        var bounds = frame.Bounds;
+        return !_shapes.OfType<ContourShape>().Any(s => !(breaksLines && BrokenLines.MayBreak(s)) && s.Bounds.Overlaps(bounds) && s.Contour.Segments.Any(e => Frames.Meets(frame, e)));
+    }
+
+    /// <summary>Asks that no joint between printed pages cuts a box, mm.</summary>
+    public void KeepWhole(Box2 box) => _whole.Add(box);
+
     /// <summary>Asks for a label near what it names.</summary>
     public void Name(LabelRequest request) => _requests.Add(request);
 
@@ -59,7 +74,8 @@ internal sealed class SheetBoard
     public Sheet Finish(string name, string title, string description, double marginMm = 10)
     {
         var placed = LabelPlacer.Place(_shapes, _requests, Extents.Grown(4));
-        return Sheet.Around(name, title, description, [.. Strokes(placed.Shapes), .. _shapes, .. placed.Shapes], marginMm);
+        var frames = placed.Shapes.OfType<LabelShape>().Select(l => l.FrameGrown(l.HeightMm * LabelPlacer.ClearancePerHeight)).ToList();
+        return Sheet.Around(name, title, description, [.. Strokes(placed.Shapes), .. BrokenLines.Of(_shapes, frames), .. placed.Shapes], marginMm, [.. _whole]);
     }
 
     private List<Shape> Strokes(IEnumerable<Shape> placed)

@@ -66,5 +66,6 @@ internal static class TitleBlock
         }
 
         board.Write(Part, "100 mm", end + new Vec2(3, 0), role: Role.Dimension);
+        board.KeepWhole(new Box2(start, end + new Vec2(0, 4)));
     }
 }

@@ -75,6 +75,48 @@ public class LabelPlacerTests(ITestOutputHelper output)
         Assert.Equal(new Point2(150, 75.5), leader.Contour.Vertices[^1].Position);
     }
 
+    /// <summary>The eight near places are taken by a box of ink; of the far ones those beyond the wall on the right are free first.</summary>
+    [Fact]
+    public void Place_WallBesideThePoint_LeaderGoesAnotherWay()
+    {
+        var ink = new ContourShape("ink", Role.Hatch, Contour.Rectangle(new Box2(new Point2(97, 72), new Point2(103, 78))));
+        Shape Wall(Role role, Emphasis emphasis = Emphasis.Normal) =>
+            new ContourShape("wall", role, new Contour([new Vertex(new Point2(103.5, 0)), new Vertex(new Point2(103.5, 150))], isClosed: false), emphasis);
+        double X(Shape wall) => LabelPlacer.Place([ink, wall], [Request("name", 100, 75)], Page).Shapes.OfType<LabelShape>().Single().Bounds.Center.X;
+
+        Assert.True(X(Wall(Role.Mark)) < 103.5, "a wall");
+        Assert.True(X(Wall(Role.Hidden)) > 103.5, "a line behind is no wall");
+        Assert.True(X(Wall(Role.Mark, Emphasis.Faint)) > 103.5, "nor is a faint one");
+    }
+
+    /// <summary>Round the target is ink up to the margin; the other point of the same thing has room.</summary>
+    [Fact]
+    public void Place_CrowdedTarget_TakesAnotherPointOfTheSameThing()
+    {
+        var ink = Enumerable.Range(0, 60).Select(i => Line(0, 1.5 * i, 200, 1.5 * i)).ToList();
+        var request = new LabelRequest("bar", Role.Text, "bar", 2.5, new Point2(100, 40)) { Elsewhere = [new Point2(100, 130)] };
+
+        var label = Assert.Single(LabelPlacer.Place(ink, [request], Page).Shapes.OfType<LabelShape>());
+
+        Assert.True(Page.Contains(label.Bounds.Min) && label.Bounds.Center.DistanceTo(new Point2(100, 130)) < 20);
+    }
+
+    [Fact]
+    public void BrokenLines_AxisAndLineBehind_BreakOffRoundALabelAndWallsDoNot()
+    {
+        var frame = Contour.Rectangle(new Box2(new Point2(40, 40), new Point2(60, 60)));
+        Shape[] drawn = [Level("axis", Role.Centre), Level("behind", Role.Hidden), Level("wall", Role.Mark), new ContourShape("round", Role.Hidden, Contour.Circle(new Point2(40, 50), 5))];
+
+        var left = BrokenLines.Of(drawn, [frame]).Cast<ContourShape>().ToList();
+
+        Assert.Equal([40.0, 40.0], left.Where(s => s.Part == "axis").Select(s => s.Contour.Length).Select(l => Math.Round(l, 9)));
+        Assert.Equal(2, left.Count(s => s.Part == "behind"));
+        Check.Near(100, Assert.Single(left, s => s.Part == "wall").Contour.Length, 0, "a wall");
+        Check.Near(5 * Math.PI, left.Where(s => s.Part == "round").Sum(s => s.Contour.Length), 1e-9, "half a circle");
+    }
+
+    private static ContourShape Level(string part, Role role) => new(part, role, new Contour([new Vertex(new Point2(0, 50)), new Vertex(new Point2(100, 50))], isClosed: false));
+
     [Fact]
     public void Place_CrowdedRandomScenes_NothingOverlapsAndEveryLabelIsThere()
     {

@@ -66,7 +66,7 @@ public class RosetteSheetTests
 
         var layout = Built.Preset(preset);
         Assert.All(Rosette.Channels(layout.Design, layout.Hole.Radius).SelectMany(c => c.Rings), r => Assert.Contains(words, w => w.StartsWith(r.Name + ": ", StringComparison.Ordinal)));
-        Assert.DoesNotContain(sheet.Shapes, s => s.Role is Role.Cut or Role.Pocket or Role.Mark);
+        Assert.DoesNotContain(sheet.Shapes, s => s.Role is Role.Cut or Role.Pocket or Role.Engrave);
     }
 
     /// <summary>The README shows these; TOPLAYOUT_ACCEPT_SAMPLES=1 writes them, and a person looks at them. The auditorium's are among its samples.</summary>

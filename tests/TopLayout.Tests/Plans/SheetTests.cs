@@ -39,6 +39,7 @@ public class SheetTests
     [Theory]
     [InlineData("auditorium")]
     [InlineData("jumbo")]
+    [InlineData("arc-chain")]
     public void Tiles_OfEverySheet_NoFurnitureTouchesAnother(string preset)
     {
         foreach (var (sheet, paper) in Sheets(preset, t => t).SelectMany(s => Paper.All.Select(p => (s, p))))
@@ -61,7 +62,7 @@ public class SheetTests
         foreach (var sheet in Sheets(preset, t => t, e => e.Name is not ("numbers" or "outline" or "steps")))
         {
             var characters = sheet.Shapes.OfType<LabelShape>().Sum(l => l.Text.Length);
-            Assert.True(characters < 1300, $"{sheet.Name}: {characters} characters");
+            Assert.True(characters < 1350, $"{sheet.Name}: {characters} characters");
         }
     }
 

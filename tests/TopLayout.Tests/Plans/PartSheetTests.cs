@@ -1,0 +1,66 @@
+namespace TopLayout.Tests.Plans;
+
+/// <summary>The templates of flat parts: what they are called, how many to make, and every size and place.</summary>
+public class PartSheetTests
+{
+    [Theory]
+    [InlineData("arc-chain", "cleat-1", "Cleats 1 to 4: make 4; template, full size")]
+    [InlineData("arc-chain", "hole-reinforcement-bass", "Hole reinforcement, bass and treble: make 2; template, full size")]
+    [InlineData("classical", "hole-reinforcement", "Hole reinforcement: template, full size")]
+    public void Title_NamesAllPiecesAlikeAndHowMany(string preset, string name, string title) =>
+        Assert.Contains(title, Drawn.One(preset, "parts", name).Words());
+
+    /// <summary>By hand: the bridge plate's rear edge 310.6 + a gap of 3 + half of 16 is the first middle at the earliest; 42 from one to the next.</summary>
+    [Fact]
+    public void Places_OfAlikePieces_AreListedEach()
+    {
+        var words = Drawn.One("arc-chain", "parts", "cleat-1").Words();
+
+        Assert.Contains("cleat 1: 321.6 to 337.6 mm from neck edge, middle on the centre line", words);
+        Assert.Contains("cleat 2: 363.6 to 379.6 mm from neck edge, middle on the centre line", words);
+        Assert.Contains("cleat 3: 405.6 to 421.6 mm from neck edge, middle on the centre line", words);
+        Assert.Equal(4, words.Count(w => w.StartsWith("cleat ", StringComparison.Ordinal)));
+    }
+
+    /// <summary>By hand: hole of 101, inset 2, width 14: from 50.5 + 2 to 66.5 off the centre line on either side.</summary>
+    [Fact]
+    public void Places_OfPiecesOnBothSides_SayBassAndTreble()
+    {
+        var words = Drawn.One("arc-chain", "parts", "hole-reinforcement-bass").Words();
+
+        foreach (var side in (string[])["bass", "treble"])
+        {
+            var place = Assert.Single(words, w => w.StartsWith($"hole reinforcement, {side}: ", StringComparison.Ordinal));
+            Assert.EndsWith($"52.5 to 66.5 to {side} of the centre line", place, StringComparison.Ordinal);
+        }
+    }
+
+    /// <summary>By hand: hole of 86, inset 1, width 11: 88 inside, 110 outside, round the hole's centre.</summary>
+    [Fact]
+    public void Sizes_OfARing_AreItsTwoDiametersAndItsCentre()
+    {
+        var words = Drawn.One("classical", "parts", "hole-reinforcement").Words();
+
+        Assert.Contains("outside diameter 110 mm", words);
+        Assert.Contains("inside diameter 88 mm", words);
+        Assert.Contains("place: centre 154.1 mm from neck edge, on the centre line", words);
+        Assert.Contains("1.5 mm thick, Engelmann spruce, quarter-sawn", words);
+    }
+
+    /// <summary>By hand: an X of 97 degrees opens by 2 · 40 · tan 48.5° = 90.4 over the plate's 40.</summary>
+    [Fact]
+    public void Sizes_OfATrapezoid_AreFrontRearAndDepth()
+    {
+        var words = Drawn.One("auditorium", "parts", "bridge-plate").Words();
+
+        double Number(string before, string after) => double.Parse(
+            Assert.Single(words, w => w.StartsWith(before, StringComparison.Ordinal) && w.EndsWith(after, StringComparison.Ordinal))[before.Length..^after.Length],
+            System.Globalization.CultureInfo.InvariantCulture);
+        Check.Near(90.4, Number("rear edge ", " mm wide") - Number("front edge ", " mm wide"), 0.11, "rear less front");
+        Check.Near(40, Number("", " mm from front to rear edge"), 1e-9, "depth");
+    }
+
+    [Fact]
+    public void Blocks_AreDeepThroughTheRim() =>
+        Assert.Contains("95 mm deep, through the rim, true mahogany", Drawn.One("auditorium", "parts", "neck-block").Words());
+}
