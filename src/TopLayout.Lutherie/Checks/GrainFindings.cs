@@ -68,14 +68,14 @@ internal static class GrainFindings
             }
             else if (firsts.Contains(f))
             {
-                // The walls beside no part go with the first.
-                yield return f with
-                {
-                    Also = [.. walls.Where(w => !firsts.Contains(w) && (firsts.Find(o => Partners(o) == Partners(w)) ?? firsts[0]) == f).Select(w => w.Run)],
-                };
+                yield return f with { Also = [.. walls.Where(w => !firsts.Contains(w) && Like(w, firsts) == f).Select(w => w.Run)] };
             }
         }
     }
+
+    // The walls beside no part go with those on their half.
+    private static Found Like(Found wall, List<Found> firsts) =>
+        firsts.Find(f => Partners(f) == Partners(wall)) ?? firsts.Find(f => f.Run.EdgeX < 0 == wall.Run.EdgeX < 0) ?? firsts[0];
 
     private static string Partners(Found found) => string.Join(
         '/', (found.Together ?? found.Run).Contributions.Select(c => c.Member).Distinct().Order(StringComparer.Ordinal));

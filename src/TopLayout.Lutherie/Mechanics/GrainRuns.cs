@@ -147,7 +147,8 @@ public static class GrainRuns
         return true;
     }
 
-    // The longest run of a patch; where several grain lines in a row are equally bad, the middle one.
+    // The longest run of a patch; where several grain lines in a row are equally bad, the middle one, and of several such rows the one nearest
+    // to the centre line: so a top and its mirror image have mirrored runs.
     private static GrainRun ToRun(ReadOnlySpan<RunAt> patch, Angle grain, BandScan scan)
     {
         var worst = 0.0;
@@ -157,7 +158,7 @@ public static class GrainRuns
         }
 
         Stretch? Worst(double x, Stretch near) => scan.Find(x, near, worst - EqualMm);
-        var (first, last) = (-1, -1);
+        var (first, last, nearest) = (-1, -1, (First: -1, Middle: double.PositiveInfinity));
         for (var i = 0; i < patch.Length; i++)
         {
             if (patch[i].Run.Length < worst - EqualMm)
@@ -165,16 +166,17 @@ public static class GrainRuns
                 continue;
             }
 
-            if (first >= 0 && Worst((patch[last].X + patch[i].X) / 2, patch[last].Run) is null)
+            var goesOn = first >= 0 && Worst((patch[last].X + patch[i].X) / 2, patch[last].Run) is not null;
+            (first, last) = (goesOn ? first : i, i);
+            var ownMiddle = (patch[first].X + patch[last].X) / 2;
+            if (first == nearest.First || Math.Abs(ownMiddle) < Math.Abs(nearest.Middle) - EqualMm)
             {
-                break;
+                nearest = (first, ownMiddle);
             }
-
-            (first, last) = (first < 0 ? i : first, i);
         }
 
-        var (x, run, _) = patch[first];
-        var middle = (x + patch[last].X) / 2;
+        var (x, run, _) = patch[nearest.First];
+        var middle = nearest.Middle;
         return Worst(middle, run) is { } found
             ? WithContributions(middle, found, grain, scan)
             : WithContributions(x, run, grain, scan);

@@ -15,7 +15,7 @@ internal static class Legend
     private static readonly (Role Role, Emphasis Emphasis, string Means)[] Entries =
     [
         (Role.Cut, Emphasis.Normal, "cut"),
-        (Role.Pocket, Emphasis.Normal, "wall of a channel"),
+        (Role.Pocket, Emphasis.Normal, "channel wall"),
         (Role.Mark, Emphasis.Normal, "this face"),
         (Role.Mark, Emphasis.Bad, "edge fails"),
         (Role.Mark, Emphasis.Doubtful, "edge doubtful"),
@@ -24,9 +24,10 @@ internal static class Legend
         (Role.Hidden, Emphasis.Normal, "other face"),
         (Role.Hidden, Emphasis.Faint, "other face"),
         (Role.Centre, Emphasis.Normal, "centre, datum"),
-        (Role.Finding, Emphasis.Bad, "fails"),
-        (Role.Finding, Emphasis.Doubtful, "doubtful"),
-        (Role.Finding, Emphasis.Normal, "note"),
+        (Role.Finding, Emphasis.Bad, "run that fails"),
+        (Role.Finding, Emphasis.Doubtful, "doubtful run"),
+        (Role.Finding, Emphasis.Normal, "note; profile"),
+        (Role.Finding, Emphasis.Faint, "grain line; sum"),
     ];
 
     /// <summary>Draws it below a place, in three columns.</summary>

@@ -1,12 +1,13 @@
 using TopLayout.Drawing;
 using TopLayout.Geometry;
+using TopLayout.Lutherie.Findings;
 using TopLayout.Lutherie.Parts;
 
 namespace TopLayout.Plans.Sheets;
 
 /// <summary>
 /// The block at the foot of a sheet: name, revision, what it shows, units and scale, wood and humidity assumed, hash of the resolved
-/// parameters, and a bar to check the print with. No clock and no version, so the same design gives the same bytes.
+/// parameters, failed checks, and a bar to check the print with. No clock and no version, so the same design gives the same bytes.
 /// </summary>
 internal static class TitleBlock
 {
@@ -35,6 +36,11 @@ internal static class TitleBlock
             board.Write(Part, Assumed(top), new Point2(x, y -= 4.8)),
             board.Write(Part, $"{(isFullSize ? "full size 1:1, measure the bar" : elseScale)}; design {top.Hash}", new Point2(x, y -= 4.8)),
         };
+        if (Failed(top) is { } failed)
+        {
+            labels.Add(board.Write(Part, failed, new Point2(x, y -= 5.5), 3.5, role: Role.Finding, emphasis: Emphasis.Bad));
+        }
+
         if (isFullSize)
         {
             y -= 9;
@@ -45,6 +51,14 @@ internal static class TitleBlock
         board.Box(Part, Role.Text, new Box2(new Point2(topLeft.X, y - 4), new Point2(right, topLeft.Y)));
         return y - 4;
     }
+
+    // On every sheet: whoever has only one of them must know.
+    private static string? Failed(ReviewedTop top) => top.Findings.Count(f => f.Severity == Severity.Fail) switch
+    {
+        0 => null,
+        1 => "1 CHECK FAILS: see the report before you cut",
+        var n => $"{NumberFormat.Whole(n)} CHECKS FAIL: see the report before you cut",
+    };
 
     private static string Assumed(ReviewedTop top)
     {

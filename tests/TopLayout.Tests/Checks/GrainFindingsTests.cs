@@ -56,6 +56,19 @@ public class GrainFindingsTests(ITestOutputHelper output)
         Assert.Equal([(70, Severity.Fail), (50, Severity.Warning)], left.Select(f => (Math.Round(f.Measured!.Value.Value), f.Severity)));
     }
 
+    /// <summary>A strip on each side of the hole: each side's walls are told with the strip of that side.</summary>
+    [Theory]
+    [InlineData("arc-chain")]
+    [InlineData("concert")]
+    public void ChannelNotes_WithAStripOnEachSide_AreTheMirrorOfEachOther(string preset)
+    {
+        var notes = GrainCheck.Of(Built.Preset(preset)).Findings.Where(f => f.Sentence.StartsWith("the walls of the rosette channel", StringComparison.Ordinal)).ToList();
+
+        Assert.Equal(2, notes.Count);
+        Assert.Equal(["bass", "treble"], notes.Select(f => f.Sentence.Contains("on the bass side of the hole", StringComparison.Ordinal) ? "bass" : "treble"));
+        Assert.All(notes, f => Assert.Equal(2, f.AlsoAt.Prepend(f.Where!.Value).Count(w => w.From.X < 0 == notes.IndexOf(f) < 1)));
+    }
+
     // Of flat-sawn maple, far from all that could support it.
     private static Layout WithPlate(Contour outline)
     {

@@ -169,7 +169,7 @@ public class SheetWordsTests
     public void RosetteTemplates_AreNamedByWhatIsThere(string preset, string title) => Assert.Contains(title, Drawn.One(preset, "rosette-templates").Words());
 
     [Theory]
-    [InlineData("classical", "outside-plan", "wall of a channel")]
+    [InlineData("classical", "outside-plan", "channel wall")]
     [InlineData("classical", "inside-plan", "glued (linings too)")]
     public void Legend_SaysWhatIsDrawn(string preset, string kind, string words)
     {
