@@ -48,7 +48,7 @@ public sealed class Sheet
     /// <summary>The paper, in sheet coordinates, mm.</summary>
     public Box2 Page { get; }
 
-    /// <summary>Boxes that no joint between printed pages should cut, where the paper allows, mm.</summary>
+    /// <summary>Boxes, mm, whose contents are of use only in one piece: a print in pages shows them on one of its pages or not at all.</summary>
     public ImmutableArray<Box2> Whole { get; init; } = [];
 
     /// <summary>What is drawn, in order, each wall once.</summary>

@@ -8,8 +8,11 @@ namespace TopLayout.Drawing.Pdf;
 /// </summary>
 public static class PdfWriter
 {
-    private const double WholeFromEdgeMm = 13;
-    private const double TriangleFromEdgeMm = 8;
+    /// <summary>From the edge of the page to the bars, mm.</summary>
+    internal const double WholeFromEdgeMm = 13;
+
+    /// <summary>From the edges of the page to the corner of the triangle, mm.</summary>
+    internal const double TriangleFromEdgeMm = 8;
 
     /// <summary>Writes the sheet; the stream stays open.</summary>
     /// <param name="sheet">The sheet.</param>

@@ -137,7 +137,7 @@ internal sealed class TileGrid
             new Point2(tile.Column < Columns - 1 ? w.Max.X - (OverlapX / 2) : w.Max.X, tile.Row > 0 ? w.Max.Y - (OverlapY / 2) : w.Max.Y));
     }
 
-    // The least shift, whole mm, within what is spare on either side, that cuts nothing; none where there is none.
+    // The least shift, whole mm, within what is spare on either side, that cuts nothing; no shift where none does.
     private static double Aside(double spareMm, Func<double, bool> cuts) =>
         Enumerable.Range(0, (int)Math.Max(0, spareMm) + 1).SelectMany(n => new double[] { n, -n }).Where(n => !cuts(n)).FirstOrDefault();
 

@@ -21,7 +21,7 @@ public static class TiledPdfWriter
     public static void Write(Sheet sheet, Stream output, Paper paper, ScaleCorrection correction, SheetHalf? half = null)
     {
         var grid = TileGrid.Of(sheet, paper, half is { } side ? Half(sheet.Page, side) : null);
-        var book = new PdfBook(sheet);
+        var book = new PdfBook(Uncut(sheet, grid));
         if (grid.Tiles.Length > 1)
         {
             AddOverview(book, grid, paper, correction);
@@ -42,6 +42,15 @@ public static class TiledPdfWriter
         }
 
         output.Write(book.Finish());
+    }
+
+    /// <summary>The sheet without what is of use only in one piece and lies on a joint: a bar to prove the print by. The pages have bars of their own.</summary>
+    internal static Sheet Uncut(Sheet sheet, TileGrid grid)
+    {
+        var cut = sheet.Whole.Where(w => !grid.Tiles.Any(t => grid.Trim(t) is var trim && trim.Contains(w.Min) && trim.Contains(w.Max)))
+            .Select(w => w.Grown(Tolerances.ShortestMm)).ToList();
+        return cut.Count == 0 ? sheet : new Sheet(
+            sheet.Name, sheet.Title, sheet.Description, sheet.Page, sheet.Shapes.Where(s => !cut.Exists(w => w.Contains(s.Bounds.Min) && w.Contains(s.Bounds.Max))));
     }
 
     // A little over the centre line, so that the fold has paper on both sides.

@@ -61,7 +61,7 @@ internal sealed class SheetBoard
         return !_shapes.OfType<ContourShape>().Any(s => !(breaksLines && BrokenLines.MayBreak(s)) && s.Bounds.Overlaps(bounds) && s.Contour.Segments.Any(e => Frames.Meets(frame, e)));
     }
 
-    /// <summary>Asks that no joint between printed pages cuts a box, mm.</summary>
+    /// <summary>Asks that a print in pages shows what lies in a box on one of them or not at all, mm.</summary>
     public void KeepWhole(Box2 box) => _whole.Add(box);
 
     /// <summary>Asks for a label near what it names.</summary>

@@ -79,7 +79,7 @@ internal static class TitleBlock
             board.Line(Part, Role.Dimension, start + new Vec2(at, 0), start + new Vec2(at, height));
         }
 
-        board.Write(Part, "100 mm", end + new Vec2(3, 0), role: Role.Dimension);
-        board.KeepWhole(new Box2(start, end + new Vec2(0, 4)));
+        var words = board.Write(Part, "100 mm", end + new Vec2(3, 0), role: Role.Dimension);
+        board.KeepWhole(new Box2(start, end + new Vec2(0, 4)).Union(words.Bounds));
     }
 }
