@@ -1,4 +1,5 @@
 using TopLayout.Geometry;
+using TopLayout.Lutherie.Designs;
 using TopLayout.Lutherie.Parts;
 
 namespace TopLayout.Plans.Reports;
@@ -6,8 +7,6 @@ namespace TopLayout.Plans.Reports;
 /// <summary>The numbers of the outline: widths, lengths, radii, offsets, and for a measured body what was measured beside what is drawn.</summary>
 internal static class OutlineNumbers
 {
-    private const double OffsetStepMm = 25;
-
     private static readonly (string Word, int Side)[] Halves = [("bass", -1), ("treble", 1)];
 
     /// <summary>All tables.</summary>
@@ -28,19 +27,33 @@ internal static class OutlineNumbers
     private static NumberTable Body(Layout layout)
     {
         var isEven = IsEven(layout);
-        var strips = isEven
-            ? [new Cell[] { "one side strip, neck to tail, without allowance", layout.Outline.Length / 2 }]
-            : Halves.Select(h => new Cell[] { $"{h.Word} side strip, neck to tail, without allowance", BodyWidths.Half(layout.Outline, h.Side).Sum(s => s.Length) });
         IEnumerable<IReadOnlyList<Cell>> rows =
         [
             ["body length", layout.Outline.Bounds.Height],
             .. BodyWidths.Of(layout.Outline).SelectMany(Width),
             ["outline, all round", layout.Outline.Length],
-            .. strips,
+            .. SideStrips.Of(layout),
+            .. Cut(layout),
             .. Plate(layout),
             .. Halves.Skip(isEven ? 1 : 0).SelectMany(h => Radii(layout, h.Side, isEven ? "" : $" of the {h.Word} half")),
         ];
         return new NumberTable("body", "Body", [new("what", "what"), new("value", "value")], rows);
+    }
+
+    private static IEnumerable<IReadOnlyList<Cell>> Cut(Layout layout)
+    {
+        var design = layout.Design;
+        if (!design.Has(Cutaway.Section))
+        {
+            yield break;
+        }
+
+        var recipe = Cutaway.Recipe(design);
+        yield return ["cutaway wall, from the centre line", recipe.WallHalf];
+        yield return ["cutaway wall, length from the neck edge", recipe.Wall];
+        var tip = recipe.Shape == CutawayShape.Rounded ? recipe.Horn.Half : HalfWidth(layout.Outline, recipe.Horn.At, 1);
+        yield return [recipe.Shape == CutawayShape.Rounded ? "cutaway horn, outermost, from the centre line" : "cutaway horn, its point, from the centre line", tip];
+        yield return [recipe.Shape == CutawayShape.Rounded ? "cutaway horn, outermost, from neck edge" : "cutaway horn, its point, from neck edge", recipe.Horn.At];
     }
 
     private static IEnumerable<IReadOnlyList<Cell>> Plate(Layout layout)
@@ -87,12 +100,17 @@ internal static class OutlineNumbers
         return arcs;
     }
 
+    /// <summary>Distance of the stations, mm: a round number of the design's unit.</summary>
+    public static double StationStep(Layout layout) => layout.Design.Units == LengthUnit.Inch ? 25.4 : 25;
+
     private static NumberTable Offsets(Layout layout)
     {
         var halves = Halves.Skip(IsEven(layout) ? 1 : 0).ToList();
         var (box, rows) = (layout.Outline.Bounds, new List<IReadOnlyList<Cell>>());
-        for (var at = OffsetStepMm; at < box.Height; at += OffsetStepMm)
+        var step = StationStep(layout);
+        for (var n = 1; n * step < box.Height; n++)
         {
+            var at = n * step;
             rows.Add([at, .. halves.Select(h => (Cell)HalfWidth(layout.Outline, at, h.Side))]);
         }
 

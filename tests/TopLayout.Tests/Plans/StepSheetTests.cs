@@ -11,7 +11,7 @@ public class StepSheetTests
 {
     [Fact]
     public void Steps_OfAPreset_ComeInTheOrderOfTheWork() => Assert.Equal(
-        ["1-outline-and-mould", "2-hole-and-rosette", "3-bracing", "4-neck-block-and-tongue", "5-bridge-place", "6-box"],
+        ["1-outline-and-mould", "2-hole-and-rosette", "3-bracing", "4-neck-block-and-tongue", "5-box", "6-bridge-place"],
         Draw("straight-tongue").Select(s => s.Name).Where(n => !char.IsAsciiDigit(n[^1])));
 
     [Fact]
@@ -24,16 +24,22 @@ public class StepSheetTests
 
     /// <summary>Values as the design file says them; the hole's centre is 50 + 6 mm past the fretboard's end at 89.15 mm.</summary>
     [Theory]
-    [InlineData("1-outline-and-mould", "lower bout width", "396.00 mm", "±1 mm")]
-    [InlineData("2-hole-and-rosette", "soundhole centre; diameter 100 mm", "145.15 mm", "±0.5 mm")]
+    [InlineData("1-outline-and-mould", "lower bout width", "396.0 mm", "±1 mm")]
+    [InlineData("2-hole-and-rosette", "soundhole centre", "145.15 mm", "±0.5 mm")]
     [InlineData("3-bracing", "relative humidity while gluing", "45 %", "±3 %")]
-    [InlineData("5-bridge-place", "bridge square to the centre line, over its length", "square", "±0.25 mm")]
+    [InlineData("2-hole-and-rosette", "soundhole centre, off the centre line", "0.00 mm", "±0.3 mm")]
+    [InlineData("2-hole-and-rosette", "soundhole diameter", "100.00 mm", "±0.5 mm")]
+    [InlineData("6-bridge-place", "bridge square to the centre line, over its length", "square", "±0.25 mm")]
     public void Steps_OfThePreset_SayNumberAndTolerance(string step, string what, string value, string tolerance) =>
         Assert.Contains(new StepRow(what, value, tolerance), StepList.Of(Top("auditorium").Layout).Single(s => s.Name == step).Rows);
 
-    /// <summary>0.5 / 25.4 = 0.0197.</summary>
+    /// <summary>0.5 mm is 1.26 sixty-fourths of an inch, 1 mm 2.52 of them; 0.25 / 25.4 = 0.0098, 0.3 / 25.4 = 0.0118.</summary>
     [Theory]
-    [InlineData(0.5, LengthUnit.Inch, "±0.02 in")]
+    [InlineData(1, LengthUnit.Inch, "±1/32 in (0.031)")]
+    [InlineData(0.5, LengthUnit.Inch, "±1/64 in (0.016)")]
+    [InlineData(0.25, LengthUnit.Inch, "±0.010 in")]
+    [InlineData(0.3, LengthUnit.Inch, "±0.012 in")]
+    [InlineData(0.1, LengthUnit.Inch, "±0.004 in")]
     [InlineData(0.25, LengthUnit.Millimetre, "±0.25 mm")]
     public void Tolerance_InAUnit_IsSaidInIt(double mm, LengthUnit units, string said) => Assert.Equal(said, StepTolerance.Within(mm, units));
 
@@ -67,10 +73,10 @@ public class StepSheetTests
     [Fact]
     public void Steps_OfThePreset_SayWhereABraceEndsAndItsSectionInOneRow()
     {
-        var grid = StepList.Of(Top("auditorium").Layout).Single(s => s.Name == "3-bracing").Grids[0];
+        var grid = StepList.Of(Top("auditorium").Layout).Single(s => s.Name == "3-bracing").Grids[1];
 
         Assert.Equal(["brace; as built below", "one end, ±1 mm", "other end, ±1 mm", "width x height, ±0.5 mm"], [.. grid.Headings]);
-        Assert.Equal(["75.15; 139.46 bass", "75.15; 139.46 treble", "10.00 x 17.00 mm"], grid.Rows.Single(r => r[0] == "upper transverse brace").Skip(1));
+        Assert.Equal(["75.2; 139.5 bass", "75.2; 139.5 treble", "10.00 x 17.00 mm"], grid.Rows.Single(r => r[0] == "upper transverse brace").Skip(1));
     }
 
     /// <summary>Every row of every table is on one of the pages, once, in order.</summary>
@@ -85,7 +91,7 @@ public class StepSheetTests
 
         Assert.Equal(2, pages.Count);
         var values = pages.SelectMany(p => p.Shapes.OfType<LabelShape>()).Where(l => l.Part == "numbers" && l.Anchor.X < 10).Select(l => l.Text).ToList();
-        var first = step.Rows.Select(r => StepText.Lines(r.What, 65)[0]).Concat(step.Grids.SelectMany(g => g.Rows).Select(r => StepText.Lines(r[0], 43)[0])).ToList();
+        var first = step.Rows.Select(r => StepText.Lines(r.What, 48)[0]).Concat(step.Grids.SelectMany(g => g.Rows).Select(r => StepText.Lines(r[0], 43)[0])).ToList();
         Assert.Equal(first, values.Where(first.Contains));
     }
 
