@@ -81,7 +81,7 @@ internal static class HoleNumbers
         yield return ["ring's middle line under the fretboard, length", HiddenArc.Under(layout, middle).LengthAt(middle), "to the board's edges"];
         yield return
         [
-            $"ring's middle line hidden {Said(layout, HiddenArc.MarginMm)} or more inside the board, the ring in its whole width", hidden,
+            $"ring's middle line hidden {LengthText.OnRuleWithUnit(HiddenArc.MarginMm, layout.Design.Units)} or more inside the board, the ring in its whole width", hidden,
             outer <= toBoard ? "the whole ring shows: fit it exactly, its joint at the neck end"
                 : hidden > 0 ? "hides joints and gaps; level the ring there, or relieve the underside of the board"
                 : "the ring reaches under the board, too little to hide a joint; level it there, or relieve the underside of the board",

@@ -1,4 +1,3 @@
-using TopLayout.Lutherie.Findings;
 using TopLayout.Lutherie.Parts;
 
 namespace TopLayout.Plans.Reports;
@@ -41,7 +40,7 @@ internal static class Notches
 
     /// <summary>The notch as the table of braces says it; empty when the brace has none.</summary>
     public static string Words(Layout layout, Member bar) => string.Join("; ", Of(layout, bar).Select(n =>
-        $"{(n.Over == BridgePlate.Name ? "over the bridge plate" : "half-lap")}, {LengthText.WithUnit(n.DepthMm, layout.Design.Units)} from its {n.Face} face"));
+        $"{(n.Over == BridgePlate.Name ? "over the bridge plate" : "half-lap")}, {LengthText.WithUnit(n.DepthMm, layout.Design.Units)} deep, from its {n.Face} face"));
 
     private static IEnumerable<Notch> Of(Layout layout, Member bar)
     {
@@ -62,10 +61,11 @@ internal static class Notches
     // Less is a touch, mm².
     private const double LeastMm2 = 0.01;
 
-    // "fan strut 2 to 6" where they are numbered on.
+    // "fan struts 2 to 6": they are numbered on from side to side, and the middle ones lie over the plate.
     private static string Names(List<Notch> notches)
     {
         var (first, last) = (notches[0].Bar.Name, notches[^1].Bar.Name);
-        return notches.Count == 1 ? first : $"{first} to {last[(last.LastIndexOf(' ') + 1)..]}, {Say.Count(notches.Count)} of them";
+        var number = first.LastIndexOf(' ') + 1;
+        return notches.Count == 1 ? first : $"{first[..(number - 1)]}s {first[number..]} to {last[number..]}";
     }
 }

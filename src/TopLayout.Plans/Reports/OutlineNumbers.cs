@@ -1,5 +1,4 @@
 using TopLayout.Geometry;
-using TopLayout.Lutherie.Designs;
 using TopLayout.Lutherie.Parts;
 
 namespace TopLayout.Plans.Reports;
@@ -49,11 +48,9 @@ internal static class OutlineNumbers
         }
 
         var recipe = Cutaway.Recipe(design);
+        // Its horn is one of the widths.
         yield return ["cutaway wall, from the centre line", recipe.WallHalf];
         yield return ["cutaway wall, length from the neck edge", recipe.Wall];
-        var tip = recipe.Shape == CutawayShape.Rounded ? recipe.Horn.Half : HalfWidth(layout.Outline, recipe.Horn.At, 1);
-        yield return [recipe.Shape == CutawayShape.Rounded ? "cutaway horn, outermost, from the centre line" : "cutaway horn, its point, from the centre line", tip];
-        yield return [recipe.Shape == CutawayShape.Rounded ? "cutaway horn, outermost, from neck edge" : "cutaway horn, its point, from neck edge", recipe.Horn.At];
     }
 
     private static IEnumerable<IReadOnlyList<Cell>> Plate(Layout layout)
@@ -100,14 +97,11 @@ internal static class OutlineNumbers
         return arcs;
     }
 
-    /// <summary>Distance of the stations, mm: a round number of the design's unit.</summary>
-    public static double StationStep(Layout layout) => layout.Design.Units == LengthUnit.Inch ? 25.4 : 25;
-
     private static NumberTable Offsets(Layout layout)
     {
         var halves = Halves.Skip(IsEven(layout) ? 1 : 0).ToList();
         var (box, rows) = (layout.Outline.Bounds, new List<IReadOnlyList<Cell>>());
-        var step = StationStep(layout);
+        var step = Sheets.StationLadder.Step(layout);
         for (var n = 1; n * step < box.Height; n++)
         {
             var at = n * step;

@@ -16,7 +16,7 @@ internal static class ReportContent
     {
         var design = top.Layout.Design;
         yield return new Heading(1, $"{design[Identity.Name].Value}, revision {design[Identity.Revision].Value}");
-        var inMm = design.Units == LengthUnit.Inch ? " The sentences of the findings, their limits and their cures are in mm." : "";
+        var inMm = design.Units == LengthUnit.Inch ? " What the findings and the assumptions say, their limits and cures are in mm." : "";
         yield return new Paragraph(
             $"Design {top.Hash}. Places are measured from the neck edge; lengths in {LengthText.Name(design.Units)} unless another unit stands beside them.{inMm}");
         yield return new Heading(2, "Findings, worst first");

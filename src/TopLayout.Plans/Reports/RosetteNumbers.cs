@@ -56,7 +56,7 @@ internal static class RosetteNumbers
     private static NumberTable Rings(Layout layout, IEnumerable<Ring> rings, double hole) => new(
         "rosette_rings",
         "Rings of the rosette, from the hole outward",
-        [new("ring", "ring"), new("inner", "inner radius"), new("outer", "outer radius"), new("width", "width"), new("strip", "strip to cut"), new("hidden", $"hidden under the board, {Said(layout, HiddenArc.MarginMm)} inside it"), new("remark", "remark")],
+        [new("ring", "ring"), new("inner", "inner radius"), new("outer", "outer radius"), new("width", "width"), new("strip", "strip to cut"), new("hidden", $"hidden under the board, {LengthText.OnRuleWithUnit(HiddenArc.MarginMm, layout.Design.Units)} inside it"), new("remark", "remark")],
         rings.Select(r =>
         {
             var line = new BentLine(hole + r.InnerMm, r.WidthMm);

@@ -34,7 +34,10 @@ internal static class StepList
             .. OutlineNumbers.IsEven(layout) ? [new StepRow("one half over the other, folded on the centre line", "alike", numbers.Within(StepTolerance.Halves))] : (StepRow[])[],
             Straight(numbers),
         ],
-        [StepCautions.Dust, StepCautions.Router, StepCautions.Heat]);
+        [StepCautions.Dust, StepCautions.Router, StepCautions.Heat])
+    {
+        Grids = [numbers.HalfWidths()],
+    };
 
     // Nothing is bent: the rim is there, and the plate is fitted to it.
     private static Step OldRim(Layout layout, StepNumbers numbers) => new(
@@ -50,9 +53,14 @@ internal static class StepList
             .. Residual(layout, numbers),
             Straight(numbers),
         ],
-        [StepCautions.Dust, StepCautions.Chisel]);
+        [StepCautions.Dust, StepCautions.Chisel])
+    {
+        Grids = [numbers.HalfWidths()],
+    };
 
-    private static IEnumerable<StepRow> Widths(StepNumbers numbers) => numbers.Of("body", StepTolerance.Body, "body length", "upper", "waist", "lower", "horn", "widest", "narrowest");
+    // Those of both halves; where they differ, a table of its own tells each.
+    private static IEnumerable<StepRow> Widths(StepNumbers numbers) => numbers.Of("body", StepTolerance.Body, "body length", "upper", "waist", "lower", "horn", "widest", "narrowest")
+        .Where(r => !r.What.Contains(" half", StringComparison.Ordinal));
 
     private static StepRow Straight(StepNumbers numbers) => new("centre line over the whole length", "straight", numbers.Within(StepTolerance.Straight));
 
@@ -68,7 +76,7 @@ internal static class StepList
         yield return new StepRow(
             "largest difference of drawn and measured half-width",
             LengthText.WithUnit(Math.Abs(worst.Difference), units),
-            numbers.Within(StepTolerance.Body),
+            numbers.Within(layout.Design[MeasuredBody.Within].Value),
             $"{LengthText.WithUnit(worst.FromNeckEdge, units)} from the neck edge, {(worst.IsLeft ? "left" : "right")} as seen from outside");
     }
 

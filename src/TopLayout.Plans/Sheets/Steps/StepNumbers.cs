@@ -19,6 +19,20 @@ internal sealed class StepNumbers(Layout layout)
     /// <summary>The rows of a table of what, value and perhaps a remark whose first words are these, in the table's order, with one tolerance, mm.</summary>
     public IEnumerable<StepRow> Of(string table, double tolerance, params string[] beginnings) => Of(table, tolerance, Within(tolerance), w => beginnings.Any(b => w.StartsWith(b, StringComparison.Ordinal)));
 
+    /// <summary>The half-widths of a body whose halves differ, a row each; none where both are alike.</summary>
+    public StepGrid HalfWidths()
+    {
+        const string Half = "half-width";
+        var rows = _tables["body"].Rows.Select(r => (What: Words(r[0]), Value: r[1])).ToList();
+        string Said(Cell value) => Text(value, StepTolerance.Body);
+        return new(
+            ["place; as built below", $"{Half}, {Within(StepTolerance.Body)}", $"from neck edge, {Within(StepTolerance.Body)}"],
+            [
+                .. rows.Index().Where(r => r.Item.What.EndsWith(" " + Half, StringComparison.Ordinal))
+                    .Select(r => (ImmutableArray<string>)[r.Item.What.Replace($" {Half}", " half", StringComparison.Ordinal), Said(r.Item.Value), Said(rows[r.Index + 1].Value)]),
+            ]);
+    }
+
     /// <summary>The strips to bend for the sides, with what is left over for trimming.</summary>
     public IEnumerable<StepRow> SideStrips() =>
         Of("body", StepTolerance.Body, StepTolerance.Over(StepTolerance.SideStock, layout.Design.Units), w => w.Contains("side strip,", StringComparison.Ordinal));

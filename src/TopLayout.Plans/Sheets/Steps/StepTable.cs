@@ -15,7 +15,7 @@ internal sealed class StepTable
     // The name's column in a table of many parts; the others share what is left.
     private const double NameMm = 46;
 
-    private static readonly ImmutableArray<double> NumberColumns = [0, 68, 119, 148, StepSheets.WidthMm];
+    private static readonly ImmutableArray<double> NumberColumns = [0, 68, 108, 144, StepSheets.WidthMm];
     private static readonly ImmutableArray<double> RemarkColumns = [0, 51, 78, 99, 153, StepSheets.WidthMm];
 
     private readonly ImmutableArray<double> _edges;
