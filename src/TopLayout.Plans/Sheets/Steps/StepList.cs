@@ -74,7 +74,7 @@ internal static class StepList
         var worst = layout.Body.Residuals.MaxBy(r => Math.Abs(r.Difference));
         var units = layout.Design.Units;
         yield return new StepRow(
-            "largest difference of drawn and measured half-width",
+            "largest difference, drawn to measured half",
             LengthText.WithUnit(Math.Abs(worst.Difference), units),
             numbers.Within(layout.Design[MeasuredBody.Within].Value),
             $"{LengthText.WithUnit(worst.FromNeckEdge, units)} from the neck edge, {(worst.IsLeft ? "left" : "right")} as seen from outside");

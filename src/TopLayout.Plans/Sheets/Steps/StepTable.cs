@@ -16,7 +16,15 @@ internal sealed class StepTable
     private const double NameMm = 46;
 
     private static readonly ImmutableArray<double> NumberColumns = [0, 68, 108, 144, StepSheets.WidthMm];
-    private static readonly ImmutableArray<double> RemarkColumns = [0, 51, 78, 99, 153, StepSheets.WidthMm];
+
+    // What, value, tolerance, remark, as built; a table takes the one in which it is lowest.
+    private static readonly ImmutableArray<ImmutableArray<double>> RemarkColumns =
+    [
+        [0, 51, 78, 99, 153, StepSheets.WidthMm],
+        [0, 66, 94, 114, 154, StepSheets.WidthMm],
+        [0, 58, 91, 111, 153, StepSheets.WidthMm],
+        [0, 50, 77, 111, 155, StepSheets.WidthMm],
+    ];
 
     private readonly ImmutableArray<double> _edges;
     private readonly IReadOnlyList<string> _headings;
@@ -40,13 +48,13 @@ internal sealed class StepTable
     /// <summary>A number a row.</summary>
     public static StepTable Of(IReadOnlyList<StepRow> rows, bool isTight)
     {
-        var hasRemarks = rows.Any(r => r.Remark.Length > 0);
-        return new(
-            hasRemarks ? RemarkColumns : NumberColumns,
-            hasRemarks ? ["what", "value", "tolerance", "remark", "as built"] : ["what", "value", "tolerance", "as built"],
-            rows.Select(r => (IReadOnlyList<string>)(hasRemarks ? [r.What, r.Value, r.Tolerance, r.Remark] : [r.What, r.Value, r.Tolerance])).ToArray(),
-            hasBoxes: false,
-            isTight);
+        if (rows.All(r => r.Remark.Length == 0))
+        {
+            return new(NumberColumns, ["what", "value", "tolerance", "as built"], rows.Select(r => (IReadOnlyList<string>)[r.What, r.Value, r.Tolerance]).ToArray(), hasBoxes: false, isTight);
+        }
+
+        var texts = rows.Select(r => (IReadOnlyList<string>)[r.What, r.Value, r.Tolerance, r.Remark]).ToArray();
+        return RemarkColumns.Select(c => new StepTable(c, ["what", "value", "tolerance", "remark", "as built"], texts, hasBoxes: false, isTight)).MinBy(t => t.HeightMm)!;
     }
 
     /// <summary>A part a row.</summary>
