@@ -144,9 +144,15 @@ public class BenchNumberTests
         Assert.Equal("3.10", Row("arc-chain", "positions", "soundhole liner, height")[1]);
     }
 
-    /// <summary>No wall of the parlour's channel has an edge of the reinforcement under it: 4 and 10 from the hole, against 1 and 12.</summary>
+    /// <summary>No wall of the parlour's channel has an edge of the reinforcement under it: 4 and 10 from the hole, against 1 and 11; the brace's face stands 18 - 5 = 13 off it, 2 from the ring.</summary>
     [Fact]
-    public void Parlour_Reinforcement_ClearsTheWalls() => Assert.DoesNotContain("lies under a wall", Row("parlour", "positions", "rosette channel, depth")[2], StringComparison.Ordinal);
+    public void Parlour_Reinforcement_ClearsTheWallsAndTheBrace()
+    {
+        Assert.DoesNotContain("lies under a wall", Row("parlour", "positions", "rosette channel, depth")[2], StringComparison.Ordinal);
+        Assert.DoesNotContain(
+            Lutherie.Checks.LayoutChecks.Of(Built.Preset("parlour")),
+            f => f.Severity > Lutherie.Findings.Severity.Pass && f.Subject.StartsWith("hole reinforcement", StringComparison.Ordinal));
+    }
 
     private static double Length(Layout layout, string what) =>
         ((Cell.Length)OutlineNumbers.Of(layout).First().Rows.Single(r => ((Cell.Words)r[0]).Text == what)[1]).Mm;
