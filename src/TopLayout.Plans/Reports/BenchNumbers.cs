@@ -10,7 +10,9 @@ namespace TopLayout.Plans.Reports;
 internal static class BenchNumbers
 {
     /// <summary>All tables, in the order of the work.</summary>
-    public static IEnumerable<NumberTable> Of(Layout layout)
+    /// <param name="layout">The layout.</param>
+    /// <param name="isMerged">Whether parts alike stand in one row, as on paper; machines read each.</param>
+    public static IEnumerable<NumberTable> Of(Layout layout, bool isMerged = true)
     {
         foreach (var table in OutlineNumbers.Of(layout))
         {
@@ -26,7 +28,8 @@ internal static class BenchNumbers
 
         yield return DrillPoints(layout);
         yield return Bars(layout);
-        yield return Pieces(layout);
+        yield return Pieces(layout, isMerged);
+        yield return new NumberTable("rim", "Rim", [new("what", "what"), new("value", "value"), new("remark", "remark")], RimNumbers.Rows(layout));
     }
 
     private static NumberTable FretTable(Layout layout)
@@ -46,7 +49,7 @@ internal static class BenchNumbers
         {
             new Cell[] { "nut to neck edge", layout.Frets.NeckEdgeFromNut, "" },
             new Cell[] { "fretboard end", Fretboard.EndFromNeckEdge(design), "" },
-            new Cell[] { "soundhole centre", -layout.Hole.Center.Y, HoleSize(layout) },
+            new Cell[] { "soundhole centre", -layout.Hole.Center.Y, "" },
             new Cell[] { "theoretical saddle", layout.Frets.SaddleFromNeckEdge, "no fret compensation in it" },
             new Cell[] { "saddle, outer treble string", -layout.Saddle.Treble.Y, $"{Said(layout, layout.Saddle.Treble.X)} from the centre line" },
             new Cell[] { "saddle, outer bass string", -layout.Saddle.Bass.Y, $"{Said(layout, -layout.Saddle.Bass.X)} from the centre line" },
@@ -63,6 +66,12 @@ internal static class BenchNumbers
             rows.Add(["truss-rod slot, its end", -TrussRod.EndY(layout), $"{Said(layout, design[TrussRod.Width].Value)} wide, {Said(layout, rod.ThicknessMm)} deep"]);
         }
 
+        if (layout.FindMark(BridgePins.TieBlockName) is { Line.Bounds: var block })
+        {
+            rows.Add(["tie block, its front edge ahead of the bridge's rear edge", block.Height, $"{Said(layout, block.Width)} long"]);
+        }
+
+        rows.InsertRange(3, HoleNumbers.Size(layout));
         rows.AddRange(HoleNumbers.Rows(layout));
         if (design.Has(XBrace.Section))
         {
@@ -74,30 +83,28 @@ internal static class BenchNumbers
         return new NumberTable("positions", "Places along the body", [new("what", "what"), new("value", "value"), new("remark", "remark")], rows);
     }
 
-    private static string HoleSize(Layout layout)
-    {
-        var hole = layout.Hole;
-        var size = hole.Radius is { } radius
-            ? $"diameter {Said(layout, 2 * radius)}"
-            : $"{Said(layout, 2 * hole.HalfWidth)} across, {Said(layout, 2 * hole.HalfLength)} long";
-        return hole.Center.X == 0 ? size : $"{size}, {Said(layout, Math.Abs(hole.Center.X))} from the centre line towards the {(hole.Center.X > 0 ? "treble" : "bass")} side";
-    }
-
     private static NumberTable DrillPoints(Layout layout) => new(
         "drill_points",
         "Holes to drill",
         [new("name", "hole"), new("from_neck_edge", "from neck edge"), new("across", "across"), new("diameter", "diameter")],
         layout.DrillPoints.Select(p => (IReadOnlyList<Cell>)[p.Name, -p.At.Y, p.At.X, p.DiameterMm]));
 
-    private static NumberTable Bars(Layout layout) => new(
-        "bars",
-        "Braces: ends of the axis, length and angle",
+    private static NumberTable Bars(Layout layout)
+    {
+        var bars = layout.Members.Where(m => m.Kind == MemberKind.Bar).Select(m => (Row: Bar(m), Notch: Notches.Words(layout, m))).ToList();
+        var hasNotches = bars.Any(b => b.Notch.Length > 0);
+        Column[] columns =
         [
             new("name", "brace"), new("first_from_neck_edge", "first end, from neck edge"), new("first_across", "across"),
             new("second_from_neck_edge", "second end, from neck edge"), new("second_across", "across"),
             new("length", "longest side"), new("angle", "to the grain"), new("width", "width"), new("height", "height"),
-        ],
-        layout.Members.Where(m => m.Kind == MemberKind.Bar).Select(m => Bar(m)));
+        ];
+        return new NumberTable(
+            "bars",
+            "Braces: ends of the axis, length and angle",
+            hasNotches ? [.. columns, new("notch", "notch")] : columns,
+            bars.Select(b => hasNotches ? [.. b.Row, b.Notch] : b.Row));
+    }
 
     private static IReadOnlyList<Cell> Bar(Member bar)
     {
@@ -111,22 +118,17 @@ internal static class BenchNumbers
         ];
     }
 
-    private static NumberTable Pieces(Layout layout) => new(
+    private static NumberTable Pieces(Layout layout, bool isMerged) => new(
         "pieces",
         "Every part on the top",
         [
             new("name", "part"), new("face", "face"), new("wood", "wood"), new("thickness", "thickness or depth"),
-            new("from", "from neck edge"), new("to", "to"), new("bass", "bass edge"), new("treble", "treble edge"), new("area", "glued area"),
+            new("from", "from neck edge"), new("to", "to"), new("bass", "bass edge"), new("treble", "treble edge"), new("area", "glued area"), new("remark", "remark"),
         ],
-        layout.Members.Select(m => (IReadOnlyList<Cell>)
+        PieceRows.Of(layout, isMerged).Select(p => (IReadOnlyList<Cell>)
         [
-            m.Name, m.Face == TopFace.Inside ? "inside" : "outside", m.Material?.Wood.Name ?? "(cut into the top)", m.ThicknessMm,
-            -m.Footprint.Bounds.Max.Y, -m.Footprint.Bounds.Min.Y, m.Footprint.Bounds.Min.X, m.Footprint.Bounds.Max.X, new Cell.Area(m.Footprint.Area),
-        ]).Concat(layout.Marks.Where(m => m.Material is not null).Select(m => (IReadOnlyList<Cell>)
-        [
-            m.Name, "on the braces", m.Material!.Wood.Name, m.ThicknessMm,
-            -m.Line.Bounds.Max.Y, -m.Line.Bounds.Min.Y, m.Line.Bounds.Min.X, m.Line.Bounds.Max.X, new Cell.Area(0),
-        ])));
+            p.Name, p.Face, p.Wood, p.ThicknessMm, -p.Bounds.Max.Y, -p.Bounds.Min.Y, p.Bounds.Min.X, p.Bounds.Max.X, new Cell.Area(p.AreaMm2), p.Remark,
+        ]));
 
     private static string Said(Layout layout, double mm) => LengthText.WithUnit(mm, layout.Design.Units);
 }

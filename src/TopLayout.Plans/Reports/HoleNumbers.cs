@@ -39,23 +39,49 @@ internal static class HoleNumbers
             var (name, depth) = (Rosette.NameOf(i, channels.Length), channel.DepthMm);
             yield return [$"{name}, inner {what}", start + channel.InnerMm, from];
             yield return [$"{name}, outer {what}", start + channel.OuterMm, from];
-            yield return [$"{name}, depth", depth, $"leaves a floor of {LengthText.WithUnit(layout.Top.ThicknessMm - depth, layout.Design.Units)}{OverReinforcement(layout, channel)}"];
+            yield return [$"{name}, depth", depth, $"below the finished face{WhenCut(layout, depth)}; leaves a floor of {Said(layout, layout.Top.ThicknessMm - depth)}{OverReinforcement(layout, channel)}"];
         }
 
         if (hole.Radius is { } round && channels.Length > 0 && layout.Find(Fretboard.Name) is not null)
         {
-            yield return UnderTheBoard(layout, round + channels[0].InnerMm, round + channels[^1].OuterMm);
+            foreach (var row in UnderTheBoard(layout, round + channels[0].InnerMm, round + channels[^1].OuterMm))
+            {
+                yield return row;
+            }
         }
     }
 
-    // A ring that reaches past the board's end dives under it; one that does not has no place to hide a joint.
-    private static IReadOnlyList<Cell> UnderTheBoard(Layout layout, double inner, double outer)
+    /// <summary>Rows of the hole's own size and place across.</summary>
+    public static IEnumerable<IReadOnlyList<Cell>> Size(Layout layout)
     {
-        var hidden = HiddenArc.Of(layout, inner, outer).LengthAt((inner + outer) / 2);
+        var hole = layout.Hole;
+        yield return ["soundhole centre, off the centre line", hole.Center.X, hole.Center.X == 0 ? "" : hole.Center.X > 0 ? "towards the treble side" : "towards the bass side"];
+        if (hole.Radius is { } radius)
+        {
+            yield return ["soundhole diameter", 2 * radius, ""];
+        }
+        else
+        {
+            yield return ["soundhole, across", 2 * hole.HalfWidth, ""];
+            yield return ["soundhole, along", 2 * hole.HalfLength, ""];
+        }
+    }
+
+    private static string WhenCut(Layout layout, double depth) =>
+        layout.Design[Rosette.Levelling].Value is > 0 and var off ? $"; {Said(layout, depth + off)} when cut, {Said(layout, off)} of it levelled off" : "";
+
+    private static string Said(Layout layout, double mm) => LengthText.WithUnit(mm, layout.Design.Units);
+
+    // A ring that reaches past the board's end dives under it; one that does not has no place to hide a joint.
+    private static IEnumerable<IReadOnlyList<Cell>> UnderTheBoard(Layout layout, double inner, double outer)
+    {
+        var middle = (inner + outer) / 2;
+        var hidden = HiddenArc.Of(layout, inner, outer).LengthAt(middle);
         var toBoard = -layout.Hole.Center.Y - Fretboard.EndFromNeckEdge(layout.Design);
-        return
+        yield return ["ring's middle line under the fretboard, length", HiddenArc.Under(layout, middle).LengthAt(middle), "to the board's edges"];
+        yield return
         [
-            "ring under the fretboard, on its middle line", hidden,
+            $"ring's middle line hidden {LengthText.OnRuleWithUnit(HiddenArc.MarginMm, layout.Design.Units)} or more inside the board, the ring in its whole width", hidden,
             outer <= toBoard ? "the whole ring shows: fit it exactly, its joint at the neck end"
                 : hidden > 0 ? "hides joints and gaps; level the ring there, or relieve the underside of the board"
                 : "the ring reaches under the board, too little to hide a joint; level it there, or relieve the underside of the board",
@@ -70,9 +96,20 @@ internal static class HoleNumbers
         // On its middle line the strip is neither stretched nor pressed.
         yield return
         [
+            "soundhole liner, thickness", design[Soundhole.Liner].Value,
+            "a strip bent round inside the hole's edge and glued in: the opening is smaller by it all round",
+        ];
+        var levelling = design.Has(Rosette.Section) ? design[Rosette.Levelling].Value : 0;
+        yield return
+        [
+            "soundhole liner, height", layout.Top.ThicknessMm + levelling,
+            levelling > 0 ? $"flush with both faces while {Said(layout, levelling)} of levelling is still to come; any more is pared off" : "flush with both faces; any more is pared off",
+        ];
+        yield return
+        [
             "soundhole liner, length of the strip",
             ((hole.Edge.Length + liner.Length) / 2) + lap,
-            lap > 0 ? $"on its middle line, with a lap of {LengthText.WithUnit(lap, design.Units)}: taper both ends over it" : "on its middle line; its ends butt",
+            lap > 0 ? $"on its middle line, with a lap of {Said(layout, lap)}: taper both ends over it" : "on its middle line; its ends butt",
         ];
 
         var tightest = liner.Segments.Where(s => s.IsArc).Min(s => s.Radius);

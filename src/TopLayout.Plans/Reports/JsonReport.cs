@@ -29,7 +29,7 @@ public static class JsonReport
 
             json.WriteEndArray();
             json.WriteStartObject("numbers");
-            foreach (var table in BenchNumbers.Of(top.Layout).Prepend(GrainNumbers.Of(top.Grain)))
+            foreach (var table in BenchNumbers.Of(top.Layout, isMerged: false).Prepend(GrainNumbers.Of(top.Grain)))
             {
                 Table(json, table);
             }

@@ -6,8 +6,6 @@ namespace TopLayout.Plans.Reports;
 /// <summary>The numbers of the outline: widths, lengths, radii, offsets, and for a measured body what was measured beside what is drawn.</summary>
 internal static class OutlineNumbers
 {
-    private const double OffsetStepMm = 25;
-
     private static readonly (string Word, int Side)[] Halves = [("bass", -1), ("treble", 1)];
 
     /// <summary>All tables.</summary>
@@ -28,19 +26,31 @@ internal static class OutlineNumbers
     private static NumberTable Body(Layout layout)
     {
         var isEven = IsEven(layout);
-        var strips = isEven
-            ? [new Cell[] { "one side strip, neck to tail, without allowance", layout.Outline.Length / 2 }]
-            : Halves.Select(h => new Cell[] { $"{h.Word} side strip, neck to tail, without allowance", BodyWidths.Half(layout.Outline, h.Side).Sum(s => s.Length) });
         IEnumerable<IReadOnlyList<Cell>> rows =
         [
             ["body length", layout.Outline.Bounds.Height],
             .. BodyWidths.Of(layout.Outline).SelectMany(Width),
             ["outline, all round", layout.Outline.Length],
-            .. strips,
+            .. SideStrips.Of(layout),
+            .. Cut(layout),
             .. Plate(layout),
             .. Halves.Skip(isEven ? 1 : 0).SelectMany(h => Radii(layout, h.Side, isEven ? "" : $" of the {h.Word} half")),
         ];
         return new NumberTable("body", "Body", [new("what", "what"), new("value", "value")], rows);
+    }
+
+    private static IEnumerable<IReadOnlyList<Cell>> Cut(Layout layout)
+    {
+        var design = layout.Design;
+        if (!design.Has(Cutaway.Section))
+        {
+            yield break;
+        }
+
+        var recipe = Cutaway.Recipe(design);
+        // Its horn is one of the widths.
+        yield return ["cutaway wall, from the centre line", recipe.WallHalf];
+        yield return ["cutaway wall, length from the neck edge", recipe.Wall];
     }
 
     private static IEnumerable<IReadOnlyList<Cell>> Plate(Layout layout)
@@ -91,8 +101,10 @@ internal static class OutlineNumbers
     {
         var halves = Halves.Skip(IsEven(layout) ? 1 : 0).ToList();
         var (box, rows) = (layout.Outline.Bounds, new List<IReadOnlyList<Cell>>());
-        for (var at = OffsetStepMm; at < box.Height; at += OffsetStepMm)
+        var step = Sheets.StationLadder.Step(layout);
+        for (var n = 1; n * step < box.Height; n++)
         {
+            var at = n * step;
             rows.Add([at, .. halves.Select(h => (Cell)HalfWidth(layout.Outline, at, h.Side))]);
         }
 

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using TopLayout.Drawing;
+using TopLayout.Lutherie.Designs;
 using TopLayout.Lutherie.Findings;
 using TopLayout.Lutherie.Parts;
 using TopLayout.Plans.Sheets;
@@ -15,13 +16,14 @@ internal static class ReportContent
     {
         var design = top.Layout.Design;
         yield return new Heading(1, $"{design[Identity.Name].Value}, revision {design[Identity.Revision].Value}");
+        var inMm = design.Units == LengthUnit.Inch ? " What the findings and the assumptions say, their limits and cures are in mm." : "";
         yield return new Paragraph(
-            $"Design {top.Hash}. Places are measured from the neck edge; lengths in {LengthText.Word(design.Units)} unless another unit stands beside them.");
+            $"Design {top.Hash}. Places are measured from the neck edge; lengths in {LengthText.Name(design.Units)} unless another unit stands beside them.{inMm}");
         yield return new Heading(2, "Findings, worst first");
         var shown = top.Findings.Where(f => f.Severity > Severity.Pass).ToList();
         yield return shown.Count == 0
             ? new Paragraph("None: every check passed, within what the checks look at.")
-            : new Bullets([.. shown.Select(f => Finding(f, FindingMarks.NumberOf(f, top)))]);
+            : new Bullets([.. shown.Select(f => Finding(f, FindingMarks.NumberOf(f, top), design.Units))]);
         yield return new Table(GrainNumbers.Of(top.Grain));
         yield return new Paragraph(
             "Each side stands in this table as if it were the only one; the profile under the plans and the findings take all edges of both faces, or of one, together. "
@@ -45,7 +47,7 @@ internal static class ReportContent
         "Write down the humidity when you glue. Where local rules or a licensed trade say otherwise, they hold.",
     ];
 
-    private static Item Finding(Finding f, int? mark)
+    private static Item Finding(Finding f, int? mark, LengthUnit units)
     {
         var lines = ImmutableArray.CreateBuilder<string>();
         lines.Add($"{f.Sentence}.");
@@ -56,7 +58,7 @@ internal static class ReportContent
 
         if (f.Where is var (from, to))
         {
-            var places = f.AlsoAt.Prepend((from, to)).Select(w => $"from {Place(w.Item2)}, to {Place(w.Item1)}");
+            var places = f.AlsoAt.Prepend((from, to)).Select(w => $"from {Place(w.Item2, units)}, to {Place(w.Item1, units)}");
             lines.Add($"On the top: {string.Join("; ", places)}.");
         }
 
@@ -74,9 +76,9 @@ internal static class ReportContent
         return new Item($"{FindingText.Word(f.Severity)} {f.Rule.Code}, {f.Subject}{where}", lines.ToImmutable());
     }
 
-    private static string Place(Geometry.Point2 p)
+    private static string Place(Geometry.Point2 p, LengthUnit units)
     {
         var side = p.X < 0 ? "bass" : "treble";
-        return $"{NumberFormat.Trimmed(-p.Y, 1)} mm from the neck edge, {NumberFormat.Trimmed(Math.Abs(p.X), 1)} mm to the {side} side";
+        return $"{LengthText.WithUnit(-p.Y, units)} from the neck edge, {LengthText.WithUnit(Math.Abs(p.X), units)} to the {side} side";
     }
 }

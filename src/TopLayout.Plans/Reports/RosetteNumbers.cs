@@ -36,28 +36,34 @@ internal static class RosetteNumbers
 
     private static NumberTable Cuts(Layout layout, IEnumerable<CutterSetting> cuts) => new(
         "rosette_cuts",
-        $"Cuts round the hole, in their order: bit {Said(layout, layout.Design[Rosette.Bit].Value)}, pin {Said(layout, layout.Design[Rosette.Pin].Value)}",
+        $"Cuts round the hole, in their order: pin {LengthText.Bit(layout.Design[Rosette.Pin].Value, layout.Design.Units)}, depths with {Said(layout, layout.Design[Rosette.Levelling].Value)} that levelling takes off",
         [
-            new("cut", "cut"), new("radius", "radius"), new("pivot_to_bit", "pivot to bit centre"), new("pin_to_bit", "caliper on pin and bit"),
+            new("cut", "cut"), new("bit", "bit"), new("radius", "radius"), new("pivot_to_bit", "pivot to bit centre"), new("pin_to_bit", "caliper on pin and bit"),
             new("depth", "depth when cut"), new("remark", "remark"),
         ],
         cuts.Select(c => (IReadOnlyList<Cell>)
         [
-            c.Name, c.RadiusMm, c.PivotToBitMm, c.PinToBitEdgeMm, c.DepthMm,
-            !c.FitsBit ? "the bit is wider than the channel: take a thinner one" : c.PinToBitEdgeMm > c.PivotToBitMm ? "caliper over both, far edge to far edge" : "caliper between them",
+            c.Name, LengthText.Bit(c.BitMm, layout.Design.Units), c.RadiusMm, c.PivotToBitMm, c.PinToBitEdgeMm, c.DepthMm,
+            $"{(c.PinToBitEdgeMm > c.PivotToBitMm ? "caliper over both, far edge to far edge" : "caliper between them")}{About(layout, c)}",
         ]));
+
+    private static string About(Layout layout, CutterSetting cut) =>
+        !cut.FitsBit ? "; no usual bit is so thin: cut both walls with a knife"
+        : cut.IsPass ? "; up to the wall that the deeper channel cuts"
+        : cut.BitMm < layout.Design[Rosette.Bit].Value ? $"; the bit of {LengthText.Bit(layout.Design[Rosette.Bit].Value, layout.Design.Units)} is too wide here"
+        : "";
 
     private static NumberTable Rings(Layout layout, IEnumerable<Ring> rings, double hole) => new(
         "rosette_rings",
         "Rings of the rosette, from the hole outward",
-        [new("ring", "ring"), new("inner", "inner radius"), new("outer", "outer radius"), new("strip", "strip to cut"), new("hidden", "under the fretboard"), new("remark", "remark")],
+        [new("ring", "ring"), new("inner", "inner radius"), new("outer", "outer radius"), new("width", "width"), new("strip", "strip to cut"), new("hidden", $"hidden under the board, {LengthText.OnRuleWithUnit(HiddenArc.MarginMm, layout.Design.Units)} inside it"), new("remark", "remark")],
         rings.Select(r =>
         {
             var line = new BentLine(hole + r.InnerMm, r.WidthMm);
             var hidden = HiddenArc.Of(layout, hole + r.InnerMm, hole + r.OuterMm).LengthAt(hole + ((r.InnerMm + r.OuterMm) / 2));
             return (IReadOnlyList<Cell>)
             [
-                r.Name, hole + r.InnerMm, hole + r.OuterMm, r.Kind == RingKind.Tiles ? (Cell)"" : line.StripMm(), hidden,
+                r.Name, hole + r.InnerMm, hole + r.OuterMm, r.WidthMm, r.Kind == RingKind.Tiles ? (Cell)"" : line.StripMm(), hidden,
                 !r.IsStrip ? "" : $"bend strain {NumberFormat.Trimmed(line.Strain * 100, 2)} %{(line.Strain > BentLine.BendHotFrom ? ": bend it hot first" : "")}",
             ];
         }));

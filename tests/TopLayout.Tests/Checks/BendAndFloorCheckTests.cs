@@ -65,4 +65,22 @@ public class BendAndFloorCheckTests
         Check.Near(floor, finding.Measured!.Value.Value, 1e-9, "floor");
         Assert.Equal(severity == Severity.Pass ? null : "make the channel 1.6 mm deep or less, and its inlay thinner", finding.Cure);
     }
+
+    /// <summary>A floor of 2.8 - 1.7 = 1.1 is thin under steel strings and usual under nylon: a classical body, or a tie block; 0.9 is usual on a ukulele only.</summary>
+    [Theory]
+    [InlineData("", "", 1.7, Severity.Remark, 1.2)]
+    [InlineData("body = \"classical\"\n", "", 1.7, Severity.Pass, 1.0)]
+    [InlineData("", "[bridge]\nstyle = \"tie\"\n", 1.7, Severity.Pass, 1.0)]
+    [InlineData("body = \"classical\"\n", "", 1.9, Severity.Remark, 1.0)]
+    [InlineData("body = \"tenor-ukulele\"\n", "", 1.9, Severity.Pass, 0.8)]
+    public void Floor_UsualOnATop_GoesByItsStrings(string body, string bridge, double depth, Severity severity, double usual)
+    {
+        var layout = OutlineDesigns.Layout(FormattableString.Invariant($"[top]\nthickness = 2.8\n[rosette]\ndepth = {depth}\n") + bridge, OutlineDesigns.Head.Replace("640", body.Contains("ukulele", StringComparison.Ordinal) ? "430" : "640", StringComparison.Ordinal) + body);
+
+        var finding = Assert.Single(ChannelFloorCheck.Of(layout));
+
+        Assert.Equal(severity, finding.Severity);
+        Check.Near(usual, finding.Measured!.Value.Limit, 1e-9, "usual");
+        Assert.All((string[])["1.2 mm is usual on tops for steel strings", "1.0 mm on tops for nylon", "0.8 mm on ukuleles"], s => Assert.Contains(s, Rules.ChannelFloor.Explanation.ReplaceLineEndings(" "), StringComparison.Ordinal));
+    }
 }

@@ -36,7 +36,7 @@ public class HoleNumbersTests
     {
         var rows = Rows("diameter = 100\n", FormattableString.Invariant($"[hole_reinforcement]\nstyle = \"ring\"\ninset = 1\nwidth = {width}"));
 
-        Assert.Equal(["1.40", "leaves a floor of 1.4 mm" + said], rows["rosette channel, depth"]);
+        Assert.Equal(["1.40", "below the finished face; 1.6 mm when cut, 0.2 mm of it levelled off; leaves a floor of 1.4 mm" + said], rows["rosette channel, depth"]);
     }
 
     /// <summary>By hand, board's end 6 from the hole, so 56 from its centre: a ring from 54 reaches past it, but its inner edge does not; one from 60 hides; one to 55.5 shows.</summary>
@@ -48,7 +48,7 @@ public class HoleNumbersTests
     {
         var layout = Built.Preset("auditorium", t => t.WithRosette(rosette));
 
-        var row = HoleNumbers.Rows(layout).Select(r => r.Select(c => CellText.Of(c, layout.Design.Units)).ToList()).Single(r => r[0] == "ring under the fretboard, on its middle line");
+        var row = HoleNumbers.Rows(layout).Select(r => r.Select(c => CellText.Of(c, layout.Design.Units)).ToList()).Single(r => r[0].StartsWith("ring's middle line hidden 3 mm", StringComparison.Ordinal));
         Assert.Equal(said, row[2]);
         Assert.Equal(said.StartsWith("hides", StringComparison.Ordinal), row[1] != "0.00");
     }

@@ -31,6 +31,22 @@ public class LengthTextTests
         }
     }
 
+    /// <summary>11 9/16, 1/16, 1 13/16 as four decimals end in 5: half away from zero, whatever 25.4 does to the double.</summary>
+    [Theory]
+    [InlineData(11.5625, "11.563")]
+    [InlineData(0.0625, "0.063")]
+    [InlineData(1.8125, "1.813")]
+    [InlineData(-1.8125, "-1.813")]
+    [InlineData(15.6875, "15.688")]
+    public void Of_Inches_RoundsAHalfAwayFromZero(double inches, string expected) => Assert.Equal(expected, LengthText.Of(inches * 25.4, LengthUnit.Inch));
+
+    /// <summary>An eighth is sold as that; 3 mm is no sixty-fourth.</summary>
+    [Theory]
+    [InlineData(3.175, LengthUnit.Inch, "1/8 in")]
+    [InlineData(3, LengthUnit.Inch, "0.118 in")]
+    [InlineData(3, LengthUnit.Millimetre, "3 mm")]
+    public void Bit_IsNamedAsItIsSold(double mm, LengthUnit units, string expected) => Assert.Equal(expected, LengthText.Bit(mm, units));
+
     [Fact]
     public void Millimetres_AreTenths() => Assert.Equal("96.3", LengthText.OnRule(96.26, LengthUnit.Millimetre));
 }

@@ -11,7 +11,7 @@ public class StepSheetTests
 {
     [Fact]
     public void Steps_OfAPreset_ComeInTheOrderOfTheWork() => Assert.Equal(
-        ["1-outline-and-mould", "2-hole-and-rosette", "3-bracing", "4-neck-block-and-tongue", "5-bridge-place", "6-box"],
+        ["1-outline-and-mould", "2-hole-and-rosette", "3-bracing", "4-neck-block-and-tongue", "5-box", "6-bridge-place"],
         Draw("straight-tongue").Select(s => s.Name).Where(n => !char.IsAsciiDigit(n[^1])));
 
     [Fact]
@@ -24,16 +24,22 @@ public class StepSheetTests
 
     /// <summary>Values as the design file says them; the hole's centre is 50 + 6 mm past the fretboard's end at 89.15 mm.</summary>
     [Theory]
-    [InlineData("1-outline-and-mould", "lower bout width", "396.00 mm", "±1 mm")]
-    [InlineData("2-hole-and-rosette", "soundhole centre; diameter 100 mm", "145.15 mm", "±0.5 mm")]
+    [InlineData("1-outline-and-mould", "lower bout width", "396.0 mm", "±1 mm")]
+    [InlineData("2-hole-and-rosette", "soundhole centre", "145.15 mm", "±0.5 mm")]
     [InlineData("3-bracing", "relative humidity while gluing", "45 %", "±3 %")]
-    [InlineData("5-bridge-place", "bridge square to the centre line, over its length", "square", "±0.25 mm")]
+    [InlineData("2-hole-and-rosette", "soundhole centre, off the centre line", "0.00 mm", "±0.3 mm")]
+    [InlineData("2-hole-and-rosette", "soundhole diameter", "100.00 mm", "±0.5 mm")]
+    [InlineData("6-bridge-place", "bridge square to the centre line, over its length", "square", "±0.25 mm")]
     public void Steps_OfThePreset_SayNumberAndTolerance(string step, string what, string value, string tolerance) =>
         Assert.Contains(new StepRow(what, value, tolerance), StepList.Of(Top("auditorium").Layout).Single(s => s.Name == step).Rows);
 
-    /// <summary>0.5 / 25.4 = 0.0197.</summary>
+    /// <summary>0.5 mm is 1.26 sixty-fourths of an inch, 1 mm 2.52 of them; 0.25 / 25.4 = 0.0098, 0.3 / 25.4 = 0.0118.</summary>
     [Theory]
-    [InlineData(0.5, LengthUnit.Inch, "±0.02 in")]
+    [InlineData(1, LengthUnit.Inch, "±1/32 in (0.031)")]
+    [InlineData(0.5, LengthUnit.Inch, "±1/64 in (0.016)")]
+    [InlineData(0.25, LengthUnit.Inch, "±0.010 in")]
+    [InlineData(0.3, LengthUnit.Inch, "±0.012 in")]
+    [InlineData(0.1, LengthUnit.Inch, "±0.004 in")]
     [InlineData(0.25, LengthUnit.Millimetre, "±0.25 mm")]
     public void Tolerance_InAUnit_IsSaidInIt(double mm, LengthUnit units, string said) => Assert.Equal(said, StepTolerance.Within(mm, units));
 
@@ -67,10 +73,10 @@ public class StepSheetTests
     [Fact]
     public void Steps_OfThePreset_SayWhereABraceEndsAndItsSectionInOneRow()
     {
-        var grid = StepList.Of(Top("auditorium").Layout).Single(s => s.Name == "3-bracing").Grids[0];
+        var grid = StepList.Of(Top("auditorium").Layout).Single(s => s.Name == "3-bracing").Grids[1];
 
         Assert.Equal(["brace; as built below", "one end, ±1 mm", "other end, ±1 mm", "width x height, ±0.5 mm"], [.. grid.Headings]);
-        Assert.Equal(["75.15; 139.46 bass", "75.15; 139.46 treble", "10.00 x 17.00 mm"], grid.Rows.Single(r => r[0] == "upper transverse brace").Skip(1));
+        Assert.Equal(["75.2; 139.5 bass", "75.2; 139.5 treble", "10.00 x 17.00 mm"], grid.Rows.Single(r => r[0] == "upper transverse brace").Skip(1));
     }
 
     /// <summary>Every row of every table is on one of the pages, once, in order.</summary>
@@ -84,9 +90,113 @@ public class StepSheetTests
         var pages = StepSheets.Draw(top).Where(s => s.Name.StartsWith("3-bracing", StringComparison.Ordinal)).ToList();
 
         Assert.Equal(2, pages.Count);
-        var values = pages.SelectMany(p => p.Shapes.OfType<LabelShape>()).Where(l => l.Part == "numbers" && l.Anchor.X < 10).Select(l => l.Text).ToList();
-        var first = step.Rows.Select(r => StepText.Lines(r.What, 65)[0]).Concat(step.Grids.SelectMany(g => g.Rows).Select(r => StepText.Lines(r[0], 43)[0])).ToList();
-        Assert.Equal(first, values.Where(first.Contains));
+        var shown = pages.SelectMany(p => p.Shapes.OfType<LabelShape>()).Where(l => l.Part == "numbers" && l.Anchor.X < 10).Select(l => l.Text);
+        var said = step.Rows.Select(r => r.What).Concat(step.Grids.SelectMany(g => g.Rows).Select(r => r[0])).ToList();
+
+        // However the names are broken into lines, and without the headings, they are read in order.
+        var (left, text) = (string.Join(' ', shown), "");
+        foreach (var name in said)
+        {
+            var at = left.IndexOf(name, StringComparison.Ordinal);
+            Assert.True(at >= 0, $"{name} after {text}");
+            (left, text) = (left[(at + name.Length)..], name);
+        }
+    }
+
+    /// <summary>Where a step goes on, its last page holds four rows or more.</summary>
+    [Fact]
+    public void Steps_OfEveryPreset_EndOnNoNearlyEmptyPage()
+    {
+        foreach (var preset in Built.PresetNames)
+        {
+            foreach (var page in Draw(preset).Where(s => char.IsAsciiDigit(s.Name[^1])))
+            {
+                // A row begins with a line over the whole width.
+                var lines = page.Shapes.OfType<ContourShape>().Count(s => s.Part == "numbers" && s.Contour.Segments is [var line] && line.Length > StepSheets.WidthMm - 1);
+                Assert.True(lines >= StepPages.LeastRows, $"{preset}, {page.Name}: {lines} rows");
+            }
+        }
+    }
+
+    [Theory]
+    [InlineData("thickness, ±0.1 mm", 20, "thickness,|±0.1 mm")]
+    [InlineData("upper width of 11 9/16 in", 30, "upper width of|11 9/16 in")]
+    [InlineData("45 % humidity", 3, "45 %|humidity")]
+    public void Lines_NeverPartANumberFromItsUnit(string text, double width, string lines) => Assert.Equal(lines.Split('|'), StepText.Lines(text, width));
+
+    /// <summary>The design's humidity, 42, with the tolerance; never a range that the checks know nothing of.</summary>
+    [Fact]
+    public void Cautions_NameTheDesignsHumidity()
+    {
+        var steps = StepList.Of(Top("inches").Layout).ToList();
+
+        Assert.Equal(2, steps.SelectMany(s => s.Cautions).Count(c => c.StartsWith("Glue at 42\u00a0% relative humidity (±3 %)", StringComparison.Ordinal)));
+        Assert.DoesNotContain(steps.SelectMany(s => s.Cautions), c => c.Contains("between 40", StringComparison.Ordinal));
+    }
+
+    /// <summary>Ledges are cut where there is a binding, and drilled where there are pins: the arc chain has both.</summary>
+    [Theory]
+    [InlineData("arc-chain", true)]
+    [InlineData("parlour", false)]
+    public void Cautions_StandOnlyWhereTheyApply(string preset, bool applies)
+    {
+        var steps = StepList.Of(Top(preset).Layout).ToList();
+
+        Assert.Equal(applies, steps.Single(s => s.Name == "5-box").Cautions.Contains(StepCautions.Ledge));
+        Assert.Equal(applies, steps.Single(s => s.Name == "6-bridge-place").Cautions.Contains(StepCautions.Drill));
+    }
+
+    /// <summary>The rim is there: nothing is bent, no strip and no mould; the binding of 1.8 that stays, and the plate's own edge.</summary>
+    [Fact]
+    public void FirstStep_OfATopForAnOldRim_FitsThePlateToIt()
+    {
+        var step = StepList.Of(Top("measured").Layout).First();
+
+        Assert.Equal("1-outline-on-the-rim", step.Name);
+        Assert.DoesNotContain(step.Rows, r => r.What.Contains("strip", StringComparison.Ordinal));
+        Assert.DoesNotContain(StepCautions.Heat, step.Cautions);
+        Assert.Contains(new StepRow("binding left in place, width", "1.80 mm", "±0.1 mm", "the plate ends at it"), step.Rows);
+        Assert.Contains(step.Rows, r => r is { What: "largest difference, drawn to measured half", Tolerance: "±0.8 mm" });
+        Assert.Contains(step.Grids[0].Rows, r => r[0] == "waist, bass half");
+    }
+
+    /// <summary>Classical: three channels, so not "the channel"; each cut with its bit and setting; five rings, 0.6 the first, once round at 48.3 and 15 to spare; 96 tiles.</summary>
+    [Fact]
+    public void SecondStep_OfTheClassical_HasWhatIsSetAtTheBench()
+    {
+        var step = StepList.Of(Top("classical").Layout).Single(s => s.Name == "2-hole-and-rosette");
+
+        Assert.Contains("the channels of the rosette", step.Does, StringComparison.Ordinal);
+        Assert.Equal(["rosette channel 2", "49.10 mm", "58.90 mm", "1.00 mm"], [.. step.Grids[0].Rows[1]]);
+        Assert.Equal(["rosette channel 3, outer wall", "1 mm", "60.00 mm", "59.50 mm", "1.40 mm"], [.. step.Grids[1].Rows[0]]);
+        Assert.Equal(7, step.Grids[1].Rows.Length);
+        Assert.Equal(["ring 1, line", "48.00 mm", "0.60 mm", "318.48 mm"], [.. step.Grids[2].Rows[0]]);
+        Assert.Equal(["ring 3, tiles", "96", "3.21 mm", "3.85 mm", "9.70 mm", "1.88°"], [.. step.Grids[3].Rows[0]]);
+    }
+
+    /// <summary>Flat parts stand before braces, as they are glued; both edges of a part that lies over the centre line are one number.</summary>
+    [Fact]
+    public void ThirdStep_HasFlatPartsBeforeBraces()
+    {
+        var step = StepList.Of(Top("classical").Layout).Single(s => s.Name == "3-bracing");
+
+        Assert.StartsWith("flat part", step.Grids[0].Headings[0], StringComparison.Ordinal);
+        Assert.Equal(["bridge plate", "317.75 to 348.75 mm", "±70.00 mm", "1.50 mm"], [.. step.Grids[0].Rows[0]]);
+        Assert.Contains(new StepRow("notch over the bridge plate", "1.50 mm deep", "±0.1 mm", "in the glued face of fan struts 2 to 6, from the plate's front to its rear edge"), step.Rows);
+        Assert.Contains(
+            new StepRow("X legs where they cross: half-lap, each", "8.00 mm deep", "±0.1 mm", "X leg, bass from its free face, glued on first; X leg, treble from its glued face, over it"),
+            StepList.Of(Top("arc-chain").Layout).Single(s => s.Name == "3-bracing").Rows);
+    }
+
+    /// <summary>Bits, spare lengths and tolerances as a rule and a drill index have them: 1/8, 3/4 to 1 1/2, 1/32.</summary>
+    [Fact]
+    public void Steps_InInches_AreInFractionsAMakerKnows()
+    {
+        var steps = StepList.Of(Top("inches").Layout).ToList();
+
+        Assert.Contains(new StepRow("upper bout width", "11 9/16 in", "±1/32 in (0.031)"), steps[0].Rows);
+        Assert.Contains(steps[0].Rows, r => r.What.StartsWith("one side strip", StringComparison.Ordinal) && r.Tolerance == "+3/4 to 1 1/2 in");
+        Assert.All(steps[1].Grids[1].Rows, r => Assert.Equal("1/8 in", r[1]));
     }
 
     private static IEnumerable<Sheet> Draw(string preset) => StepSheets.Draw(Top(preset));

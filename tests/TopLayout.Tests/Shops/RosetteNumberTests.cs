@@ -38,12 +38,31 @@ public class RosetteNumberTests
         Check.Near(3, cuts[2].DepthMm, 1e-12, "a top of 2.8 and 0.2 of levelling");
     }
 
+    /// <summary>By hand, a channel from 54, bit 3: one 2.2 wide takes a bit of 2, its centre at 56.2 - 1 and 54 + 1; one 0.4 wide finds none that is sold.</summary>
     [Fact]
-    public void Cutter_WithABitWiderThanTheChannel_SaysSo()
+    public void Cutter_WithABitWiderThanTheChannel_TakesTheLargestUsualOneThatFits()
     {
-        var cuts = CutterSettings.Of(Built.Preset("auditorium", t => t.WithRosette("margin = 4\nwidth = 2\ndepth = 1.4\n")));
+        var cuts = CutterSettings.Of(Built.Preset("auditorium", t => t.WithRosette("margin = 4\nwidth = 2.2\ndepth = 1.4\n")));
+        var thin = CutterSettings.Of(Built.Preset("auditorium", t => t.WithRosette("margin = 4\nwidth = 0.4\ndepth = 1.4\n")));
 
-        Assert.Equal([false, false, true], cuts.Select(c => c.FitsBit));
+        Assert.Equal([(2, 55.2), (2, 55), (3, 48.5)], cuts.Select(c => (c.BitMm, Math.Round(c.PivotToBitMm, 9))));
+        Assert.All(cuts, c => Assert.True(c.FitsBit));
+        Assert.Equal([false, false, true], thin.Select(c => c.FitsBit));
+    }
+
+    /// <summary>
+    /// By hand, hole 43: lines from 48 to 49.1 and from 58.9 to 60 are 1.1 wide and take a bit of 1 instead of 3; the tiles between them share
+    /// both walls, take the bit of 3 and are cleared by two passes, 58.9 - 1.5 and 49.1 + 1.5, 1.0 deep and 0.2 more.
+    /// </summary>
+    [Fact]
+    public void Cuts_OfTheClassicalsThreeChannels_AreWorkedWithBitsThatFit()
+    {
+        var cuts = CutterSettings.Of(Built.Preset("classical"));
+
+        Assert.Equal([1, 1, 3, 3, 1, 1, 3], cuts.Select(c => c.BitMm));
+        Assert.Equal([59.5, 59.4, 57.4, 50.6, 48.6, 48.5, 41.5], cuts.Select(c => Math.Round(c.PivotToBitMm, 9)));
+        Assert.Equal([1.4, 1.4, 1.2, 1.2, 1.4, 1.4, 2.6], cuts.Select(c => Math.Round(c.DepthMm, 9)));
+        Assert.Equal("rosette channel 2, outermost pass", cuts[2].Name);
     }
 
     /// <summary>Worked: a line of 0.5 mm at radius 55 strains 0.45 %, and the next one is 2π·0.5 = 3.14 mm longer. The lengths are those of polygons of 100 000 sides.</summary>

@@ -24,6 +24,8 @@ public static class Cleats
     // A taken place is passed over in steps of this, mm.
     private const double StepMm = 1;
 
+    private const string CleatName = "cleat ";
+
     /// <summary>The section.</summary>
     public static readonly Section Section = Section.Optional("cleats", "small pieces over the centre joint, their grain across it");
 
@@ -65,6 +67,9 @@ public static class Cleats
     /// <summary>All of them.</summary>
     public static IEnumerable<Parameter> All => [.. Stock.All, Shape, Across, Along, Pitch, Gap, Thickness, RowFrom, RowTo];
 
+    /// <summary>Whether a member is one of the cleats.</summary>
+    public static bool IsCleat(Member member) => member.Name.StartsWith(CleatName, StringComparison.Ordinal);
+
     internal static void Build(Bench bench, BarRoom room)
     {
         var design = bench.Design;
@@ -90,7 +95,7 @@ public static class Cleats
         {
             bench.Add(new Member
             {
-                Name = $"cleat {Say.Count(number)}",
+                Name = $"{CleatName}{Say.Count(number)}",
                 Kind = MemberKind.Plate,
                 Face = TopFace.Inside,
                 Footprint = footprint,

@@ -1,4 +1,6 @@
 using System.Collections.Immutable;
+using TopLayout.Geometry;
+using TopLayout.Lutherie.Designs;
 using TopLayout.Lutherie.Parts;
 
 namespace TopLayout.Lutherie.Shops.Rosettes;
@@ -9,8 +11,13 @@ namespace TopLayout.Lutherie.Shops.Rosettes;
 /// <param name="PivotToBitMm">Pivot's centre to the bit's centre, mm.</param>
 /// <param name="PinToBitEdgeMm">What a caliper shows: over pin and bit, far edge to far edge, where the wood outside stays; else between their near edges, mm.</param>
 /// <param name="DepthMm">Depth at the time of cutting, mm; the top's thickness and what levelling still takes for the hole.</param>
+/// <param name="BitMm">Diameter of the bit it is worked out for, mm.</param>
 /// <param name="FitsBit">False when the bit is wider than the channel, so that this cut cannot be made with it.</param>
-public sealed record CutterSetting(string Name, double RadiusMm, double PivotToBitMm, double PinToBitEdgeMm, double DepthMm, bool FitsBit);
+public sealed record CutterSetting(string Name, double RadiusMm, double PivotToBitMm, double PinToBitEdgeMm, double DepthMm, double BitMm, bool FitsBit)
+{
+    /// <summary>Whether it is a pass in a channel that shares both walls with deeper ones: it clears up to the shared wall, and those cut the wall.</summary>
+    public bool IsPass { get; init; }
+}
 
 /// <summary>
 /// How to set a cutter that turns about a pin in the hole's centre. The bit stands with its edge on the wall, on the waste's side, so its
@@ -18,6 +25,20 @@ public sealed record CutterSetting(string Name, double RadiusMm, double PivotToB
 /// </summary>
 public static class CutterSettings
 {
+    // Bits as they are sold, mm. Common practice, no source.
+    private static readonly ImmutableArray<double> MetricBits = [0.5, 0.8, 1, 1.5, 2, 2.5, 3, 4, 5, 6];
+    private static readonly ImmutableArray<double> InchBits = [25.4 / 32, 25.4 / 16, 25.4 * 3 / 32, 25.4 / 8, 25.4 * 3 / 16, 25.4 / 4];
+
+    /// <summary>The bit for a channel, mm: the design's, or where that is wider the largest usual one that is not; the design's where none is.</summary>
+    /// <param name="design">The design.</param>
+    /// <param name="channelWidth">The channel's width, mm.</param>
+    public static double BitFor(Design design, double channelWidth)
+    {
+        var bit = design[Rosette.Bit].Value;
+        var usual = design.Units == LengthUnit.Inch ? InchBits : MetricBits;
+        return bit <= channelWidth + Tolerances.TouchMm ? bit : usual.Where(b => b <= channelWidth + Tolerances.TouchMm).DefaultIfEmpty(bit).Max();
+    }
+
     /// <summary>The cuts of a round hole's rosette in their order: channel by channel from the outermost, outer wall first, the hole last, as it takes the pivot with it.</summary>
     public static ImmutableArray<CutterSetting> Of(Layout layout)
     {
@@ -32,30 +53,39 @@ public static class CutterSettings
         return
         [
             .. from c in channels.Index().Reverse()
-               from wall in Walls(channels, c.Index, hole, bit, pin)
-               select wall with { DepthMm = c.Item.DepthMm + levelling, FitsBit = Fits(c.Item, bit) },
+               let own = BitFor(design, c.Item.OuterMm - c.Item.InnerMm)
+               from wall in Walls(channels, c.Index, hole, own, pin)
+               select wall with { DepthMm = c.Item.DepthMm + levelling, FitsBit = Fits(c.Item, own) },
             WasteInside("soundhole", hole, layout.Top.ThicknessMm + levelling, bit, pin),
         ];
     }
 
     /// <summary>A cut whose waste lies inside its circle: an outer wall, the hole.</summary>
     public static CutterSetting WasteInside(string name, double radius, double depth, double bit, double pin) =>
-        new(name, radius, radius - (bit / 2), radius + (pin / 2), depth, radius > bit / 2);
+        new(name, radius, radius - (bit / 2), radius + (pin / 2), depth, bit, radius > bit / 2);
 
     /// <summary>A cut whose waste lies outside its circle: an inner wall, a loose disc.</summary>
     public static CutterSetting WasteOutside(string name, double radius, double depth, double bit, double pin) =>
-        new(name, radius, radius + (bit / 2), radius - (pin / 2), depth, true);
+        new(name, radius, radius + (bit / 2), radius - (pin / 2), depth, bit, true);
 
-    // Where two channels share a wall, it is the step down into the deeper one, and cut with that.
+    // Where two channels share a wall, it is the step down into the deeper one, and cut with that. One between two deeper ones has no wall of its
+    // own, and two passes clear it up to theirs.
     private static IEnumerable<CutterSetting> Walls(ImmutableArray<RingChannel> channels, int index, double hole, double bit, double pin)
     {
         var (channel, name) = (channels[index], Rosette.NameOf(index, channels.Length));
-        if (!IsStepDown(channel.OuterMm, index + 1))
+        var (isOuterShared, isInnerShared) = (IsStepDown(channel.OuterMm, index + 1), IsStepDown(channel.InnerMm, index - 1));
+        if (isOuterShared && isInnerShared)
+        {
+            yield return WasteInside($"{name}, outermost pass", hole + channel.OuterMm, channel.DepthMm, bit, pin) with { IsPass = true };
+            yield return WasteOutside($"{name}, innermost pass", hole + channel.InnerMm, channel.DepthMm, bit, pin) with { IsPass = true };
+        }
+
+        if (!isOuterShared)
         {
             yield return WasteInside($"{name}, outer wall", hole + channel.OuterMm, channel.DepthMm, bit, pin);
         }
 
-        if (!IsStepDown(channel.InnerMm, index - 1))
+        if (!isInnerShared)
         {
             yield return WasteOutside($"{name}, inner wall", hole + channel.InnerMm, channel.DepthMm, bit, pin);
         }
@@ -64,5 +94,5 @@ public static class CutterSettings
             && (next.InnerMm == wall || next.OuterMm == wall) && next.DepthMm > channel.DepthMm;
     }
 
-    private static bool Fits(RingChannel channel, double bit) => bit <= channel.OuterMm - channel.InnerMm;
+    private static bool Fits(RingChannel channel, double bit) => bit <= channel.OuterMm - channel.InnerMm + Tolerances.TouchMm;
 }

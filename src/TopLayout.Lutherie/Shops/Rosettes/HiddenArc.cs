@@ -36,8 +36,11 @@ public sealed record HiddenArc(Angle HalfTurn)
         return new HiddenArc(past < beside ? past : beside);
     }
 
+    /// <summary>The arc of a circle round the hole that lies under the board at all, to the board's own edges; zero without a board.</summary>
+    public static HiddenArc Under(Layout layout, double radius) => Of(layout, radius, radius, margin: 0);
+
     /// <summary>The arc hidden in a layout; the board is taken as narrow as it is at the ring's far side, a little too narrow elsewhere.</summary>
-    public static HiddenArc Of(Layout layout, double inner, double outer)
+    public static HiddenArc Of(Layout layout, double inner, double outer, double margin = MarginMm)
     {
         if (layout.Find(Fretboard.Name) is null)
         {
@@ -46,6 +49,6 @@ public sealed record HiddenArc(Angle HalfTurn)
 
         var centre = layout.Hole.Center;
         var narrow = Fretboard.HalfWidthAt(layout.Design, Math.Max(0, -centre.Y - outer)) - Math.Abs(centre.X);
-        return Of(inner, outer, -centre.Y - Fretboard.EndFromNeckEdge(layout.Design), narrow);
+        return Of(inner, outer, -centre.Y - Fretboard.EndFromNeckEdge(layout.Design), narrow, margin);
     }
 }

@@ -19,11 +19,17 @@ internal sealed record Step(
     public ImmutableArray<StepGrid> Grids { get; init; } = [];
 
     /// <summary>All tables of the page, in order.</summary>
-    public IEnumerable<StepTable> Tables => [.. Rows.IsEmpty ? (StepTable[])[] : [StepTable.Of(Rows)], .. Grids.Where(g => !g.Rows.IsEmpty).Select(StepTable.Of)];
+    /// <param name="isTight">Whether their rows stand closer.</param>
+    public IEnumerable<StepTable> Tables(bool isTight) =>
+        [.. Rows.IsEmpty ? (StepTable[])[] : [StepTable.Of(Rows, isTight)], .. Grids.Where(g => !g.Rows.IsEmpty).Select(g => StepTable.Of(g, isTight))];
 }
 
-/// <summary>A number to work to: what it is, its value with its unit, and the tolerance that matters.</summary>
-internal readonly record struct StepRow(string What, string Value, string Tolerance);
+/// <summary>A number to work to: what it is, its value with its unit, the tolerance that matters, and a remark, may be empty.</summary>
+internal readonly record struct StepRow(string What, string Value, string Tolerance, string Remark = "");
 
 /// <summary>Numbers of parts alike: a heading with its tolerance over every column, and for every part its name and as many values.</summary>
-internal sealed record StepGrid(ImmutableArray<string> Headings, ImmutableArray<ImmutableArray<string>> Rows);
+internal sealed record StepGrid(ImmutableArray<string> Headings, ImmutableArray<ImmutableArray<string>> Rows)
+{
+    /// <summary>Whether what was made is written under each value; settings and stock have no such boxes.</summary>
+    public bool HasBoxes { get; init; } = true;
+}

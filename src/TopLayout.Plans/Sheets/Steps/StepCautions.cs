@@ -1,3 +1,6 @@
+using TopLayout.Drawing;
+using TopLayout.Lutherie.Parts;
+
 namespace TopLayout.Plans.Sheets.Steps;
 
 /// <summary>The usual cautions of the steps, short.</summary>
@@ -24,14 +27,21 @@ internal static class StepCautions
     /// <summary>Chisels.</summary>
     public const string Chisel = "Both hands behind the edge of a chisel; cut away from yourself.";
 
-    /// <summary>Gluing.</summary>
-    public const string Air = "Glue braces and close the box between 40 and 55\u00a0% humidity, and write the value down.";
+    /// <summary>Gluing, at the humidity that the design is laid out for.</summary>
+    public static string Air(Layout layout) =>
+        $"Glue at {Humidity(layout)}\u00a0% relative humidity ({StepTolerance.Humidity}), as the checks assume, and write the value down.";
+
+    /// <summary>The design's humidity at gluing, percent.</summary>
+    public static string Humidity(Layout layout) => NumberFormat.Trimmed(layout.Design[SeasonSection.GluedHumidity].Value, 0);
 
     /// <summary>Which face.</summary>
     public const string Inside = "Look for INSIDE before marking: from outside everything lies the other way round.";
 
     /// <summary>Placing a bridge.</summary>
-    public const string Neck = "Measure the real neck: nut to fret 12 and as much again, then the compensation. Drill last.";
+    public const string Neck = "Measure the real neck: nut to fret 12 and as much again, then the compensation.";
+
+    /// <summary>Where holes are drilled through bridge and top.</summary>
+    public const string Drill = "Drill last, once the place is proved.";
 
     /// <summary>Woods under protection.</summary>
     public const string Protected = "Some woods for bridges are protected: keep the papers, look into the list that holds today.";
@@ -39,6 +49,6 @@ internal static class StepCautions
     /// <summary>Strings before glue.</summary>
     public const string Strings = "No string under tension while glue, heat or braces are worked on.";
 
-    /// <summary>Routing ledges.</summary>
-    public const string Ledge = "Ledges: feed against the turning bit, both hands, work that cannot tip on the arch.";
+    /// <summary>Routing ledges for the binding.</summary>
+    public const string Ledge = "Cutting the ledges: feed against the turning bit, hold the router with both hands, clamp the body so that it cannot tip.";
 }

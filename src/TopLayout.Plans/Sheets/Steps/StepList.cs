@@ -4,16 +4,22 @@ using TopLayout.Plans.Reports;
 
 namespace TopLayout.Plans.Sheets.Steps;
 
-/// <summary>The steps of the work on a top, in order; those whose parts the design has.</summary>
+/// <summary>
+/// The steps of the work on a top, in order; those whose parts the design has. The box is closed before the neck is set, and the bridge comes
+/// last, as its place is measured from the real neck (common practice, no source).
+/// </summary>
 internal static class StepList
 {
     /// <summary>All of them.</summary>
     public static IEnumerable<Step> Of(Layout layout)
     {
         var numbers = new StepNumbers(layout);
-        return ((Step?[])[Outline(layout, numbers), Hole(layout, numbers), Bracing(layout, numbers), NeckBlock(layout, numbers), BridgePlace(layout, numbers), Box(layout, numbers)])
-            .OfType<Step>();
+        return ((Step?[])[
+            IsForOldRim(layout) ? OldRim(layout, numbers) : Outline(layout, numbers), Hole(layout, numbers), Bracing(layout, numbers), NeckBlock(layout, numbers), Box(layout, numbers), BridgePlace(layout, numbers),
+        ]).OfType<Step>();
     }
+
+    private static bool IsForOldRim(Layout layout) => layout.Design.Has(Ledge.Section);
 
     private static Step Outline(Layout layout, StepNumbers numbers) => new(
         "1-outline-and-mould",
@@ -22,30 +28,88 @@ internal static class StepList
         TopFace.Outside,
         [],
         [
-            .. numbers.Of("body", numbers.Within(StepTolerance.Body), "body", "upper", "waist", "lower"),
-            .. numbers.Of("body", "follows", "outline", "plate, all"),
-            .. numbers.Of("body", StepTolerance.Over(StepTolerance.SideStock, layout.Design.Units), "one side strip", "bass side strip", "treble side strip"),
+            .. Widths(numbers),
+            .. numbers.Of("body", StepTolerance.Body, "cutaway", "neck flat", "outline, all round"),
+            .. numbers.SideStrips(),
             .. OutlineNumbers.IsEven(layout) ? [new StepRow("one half over the other, folded on the centre line", "alike", numbers.Within(StepTolerance.Halves))] : (StepRow[])[],
-            new("centre line over the whole length", "straight", numbers.Within(StepTolerance.Straight)),
+            Straight(numbers),
         ],
-        [StepCautions.Dust, StepCautions.Router, StepCautions.Heat]);
+        [StepCautions.Dust, StepCautions.Router, StepCautions.Heat])
+    {
+        Grids = [numbers.HalfWidths()],
+    };
 
-    private static Step Hole(Layout layout, StepNumbers numbers) => new(
-        "2-hole-and-rosette",
-        !HasChannel(layout) ? "Soundhole" : "Soundhole and rosette",
-        !HasChannel(layout)
-            ? "Mark the hole's centre from the neck edge, then cut the hole."
-            : "Mark the hole's centre from the neck edge, cut and fill the channel of the rosette, level it, then cut the hole.",
+    // Nothing is bent: the rim is there, and the plate is fitted to it.
+    private static Step OldRim(Layout layout, StepNumbers numbers) => new(
+        "1-outline-on-the-rim",
+        "Outline, fitted to the rim",
+        "Lay the outline at its true size on the old rim and compare it all round. Cut the plate over size, then fit it into the ledge behind the binding left in place, a little at a time.",
         TopFace.Outside,
-        [.. Footprints(layout, m => m.Kind is MemberKind.Channel or MemberKind.Fretboard)],
+        [("plate", layout.Body.PlateEdge)],
         [
-            .. numbers.Of("positions", numbers.Within(StepTolerance.Along), "fretboard end", "soundhole"),
-            new("soundhole centre, across, beside the joint", "on its line", numbers.Within(StepTolerance.Across)),
-            .. numbers.Of("positions", numbers.Within(StepTolerance.Channel), "rosette"),
+            .. Widths(numbers),
+            .. numbers.Of("rim", StepTolerance.Channel, "binding left in place"),
+            .. numbers.Of("body", StepTolerance.Body, "plate, all round"),
+            .. Residual(layout, numbers),
+            Straight(numbers),
         ],
-        [StepCautions.Channel, StepCautions.Router, StepCautions.Dust]);
+        [StepCautions.Dust, StepCautions.Chisel])
+    {
+        Grids = [numbers.HalfWidths()],
+    };
 
-    private static bool HasChannel(Layout layout) => layout.Members.Any(m => m.Kind == MemberKind.Channel);
+    // Those of both halves; where they differ, a table of its own tells each.
+    private static IEnumerable<StepRow> Widths(StepNumbers numbers) => numbers.Of("body", StepTolerance.Body, "body length", "upper", "waist", "lower", "horn", "widest", "narrowest")
+        .Where(r => !r.What.Contains(" half", StringComparison.Ordinal));
+
+    private static StepRow Straight(StepNumbers numbers) => new("centre line over the whole length", "straight", numbers.Within(StepTolerance.Straight));
+
+    private static IEnumerable<StepRow> Residual(Layout layout, StepNumbers numbers)
+    {
+        if (layout.Body.Residuals.IsEmpty)
+        {
+            yield break;
+        }
+
+        var worst = layout.Body.Residuals.MaxBy(r => Math.Abs(r.Difference));
+        var units = layout.Design.Units;
+        yield return new StepRow(
+            "largest difference, drawn to measured half",
+            LengthText.WithUnit(Math.Abs(worst.Difference), units),
+            numbers.Within(layout.Design[MeasuredBody.Within].Value),
+            $"{LengthText.WithUnit(worst.FromNeckEdge, units)} from the neck edge, {(worst.IsLeft ? "left" : "right")} as seen from outside");
+    }
+
+    private static Step Hole(Layout layout, StepNumbers numbers)
+    {
+        var channels = layout.Members.Count(m => m.Kind == MemberKind.Channel);
+        return new(
+            "2-hole-and-rosette",
+            channels == 0 ? "Soundhole" : "Soundhole and rosette",
+            $"Mark the hole's centre from the neck edge, {(channels == 0 ? "" : $"cut and fill {(channels == 1 ? "the channel" : "the channels")} of the rosette: the walls first, then what stands between them; level it, ")}then cut the hole.{(layout.HoleLiner is null ? "" : " Bend the liner and glue it in round the hole's edge.")}",
+            TopFace.Outside,
+            [.. Footprints(layout, m => m.Kind is MemberKind.Channel or MemberKind.Fretboard)],
+            [
+                .. numbers.Of("positions", StepTolerance.Along, "fretboard end"),
+                .. HoleRows(numbers),
+                .. numbers.Of("positions", StepTolerance.Halves, "ring"),
+                .. numbers.Of("positions", StepTolerance.Channel, "soundhole liner, thickness", "soundhole liner, height"),
+                .. numbers.Of("positions", StepTolerance.Halves, "soundhole liner, length", "soundhole liner, tightest"),
+            ],
+            [.. channels == 0 ? (string[])[] : [StepCautions.Channel], StepCautions.Router, StepCautions.Dust])
+        {
+            Grids = channels == 0 ? [] : [numbers.Channels(), numbers.Cuts(), numbers.Rings(), numbers.Tiles()],
+        };
+    }
+
+    private static IEnumerable<StepRow> HoleRows(StepNumbers numbers) => numbers.Of("positions", StepTolerance.Along, "soundhole")
+        .Where(r => !r.What.StartsWith("soundhole liner", StringComparison.Ordinal))
+        .Select(r => r with
+        {
+            Tolerance = r.What.Contains("off the centre line", StringComparison.Ordinal) ? numbers.Within(StepTolerance.Across)
+                : r.What == "soundhole centre" ? r.Tolerance
+                : numbers.Within(StepTolerance.HoleSize),
+        });
 
     private static Step? Bracing(Layout layout, StepNumbers numbers)
     {
@@ -55,18 +119,23 @@ internal static class StepList
             : new(
                 "3-bracing",
                 "Bracing",
-                "Mark the ends of every brace on the inside, join them with a straightedge, glue the flat parts first and the braces after.",
+                $"Mark the ends of every brace on the inside and join them with a straightedge. Glue the flat parts first, the braces after{(Notches.Of(layout).Count > 0 ? "; cut the notches where parts cross before anything is glued" : "")}.",
                 TopFace.Inside,
                 [.. Footprints(layout, parts.Contains)],
                 [
                     Glued(layout),
-                    .. numbers.Of("positions", numbers.Within(StepTolerance.Meeting), "X "),
+                    .. numbers.Of("positions", StepTolerance.Meeting, "X "),
+                    .. numbers.Notches(),
                 ],
-                [StepCautions.Inside, StepCautions.Air, StepCautions.Rods, StepCautions.Chisel])
+                [StepCautions.Inside, StepCautions.Air(layout), StepCautions.Rods, StepCautions.Chisel])
             {
-                Grids = [numbers.Braces(), numbers.Pieces("flat part", parts.Where(m => m.Kind == MemberKind.Plate).Select(m => m.Name))],
+                Grids = [numbers.Pieces("flat part", p => IsFlat(layout, p)), numbers.Braces()],
             };
     }
+
+    // The plates, the row of cleats, and what lies on the braces.
+    private static bool IsFlat(Layout layout, PieceRow row) => row.Face == "on the braces"
+        || (row.Face == "inside" && layout.Members.Any(m => m.Kind == MemberKind.Plate && (m.Name == row.Name || (Cleats.IsCleat(m) && row.Name.StartsWith("cleat", StringComparison.Ordinal)))));
 
     private static Step? NeckBlock(Layout layout, StepNumbers numbers)
     {
@@ -85,47 +154,62 @@ internal static class StepList
             [
                 .. numbers.Piece(Block.Neck.Name, "depth through the rim", StepTolerance.Meeting),
                 .. numbers.Piece(Tongue.Name),
-                .. numbers.Of("positions", numbers.Within(StepTolerance.Meeting), "truss-rod slot"),
+                .. numbers.Of("positions", StepTolerance.Meeting, "truss-rod slot"),
                 .. numbers.Drilled(n => n == "locating pin, neck"),
                 new("block's centre line on the top's", "in line", numbers.Within(StepTolerance.Across)),
             ],
             [StepCautions.Dust, StepCautions.Router, StepCautions.Chisel]);
     }
 
-    private static Step? BridgePlace(Layout layout, StepNumbers numbers) => layout.Find(Bridge.Name) is null
-        ? null
-        : new(
-            "5-bridge-place",
+    private static Step Box(Layout layout, StepNumbers numbers)
+    {
+        var hasBinding = layout.Design.Has(Binding.Section);
+        var rim = IsForOldRim(layout)
+            ? "Clean the rim's linings and cut a pocket in them for every brace end that reaches the rim. Then glue the top into its ledge"
+            : "With the rim in the mould, glue in the linings and cut a pocket in them for every brace end that reaches the rim. Then glue the top on";
+        return new(
+            "5-box",
+            "Linings and closing the box",
+            $"{rim}: its centre seam over the centre lines of neck block and tail block.{(hasBinding ? " Cut the ledges for the binding round the closed box last." : "")}",
+            TopFace.Inside,
+            [.. Footprints(layout, m => m.Kind is MemberKind.Lining or MemberKind.Block), .. Drilled(layout, p => p.Name is "locating pin, neck" or "locating pin, tail")],
+            [
+                Glued(layout),
+                .. numbers.Of("rim", StepTolerance.Meeting, "linings"),
+                .. numbers.Piece(Block.Tail.Name, "depth through the rim", StepTolerance.Meeting),
+                new("brace end in its pocket, depth", "level", numbers.Within(StepTolerance.Channel)),
+                new("seam over the centre line of neck and tail", "in line", numbers.Within(StepTolerance.Across)),
+                .. numbers.Drilled(n => n is "locating pin, neck" or "locating pin, tail"),
+                .. numbers.Of("rim", StepTolerance.Channel, "binding ledge", "purfling ledge"),
+            ],
+            [StepCautions.Air(layout), StepCautions.Chisel, .. hasBinding ? (string[])[StepCautions.Router, StepCautions.Ledge] : []]);
+    }
+
+    private static Step? BridgePlace(Layout layout, StepNumbers numbers)
+    {
+        if (layout.Find(Bridge.Name) is null)
+        {
+            return null;
+        }
+
+        var drilled = numbers.Drilled(n => n.StartsWith("bridge pin", StringComparison.Ordinal) || n.StartsWith("locating pin, bridge", StringComparison.Ordinal)).ToList();
+        return new(
+            "6-bridge-place",
             "Place of the bridge",
-            "With the neck in place, find the saddle from the nut, set the bridge square to the centre line, and glue it.",
+            "With the box closed and the neck set, find the saddle from the nut, set the bridge square to the centre line, and glue it.",
             TopFace.Outside,
             [.. Footprints(layout, m => m.Kind is MemberKind.Bridge or MemberKind.Fretboard), SaddleLine(layout), .. Drilled(layout, p => BridgePins.IsPin(p))],
             [
-                .. numbers.Of("positions", numbers.Within(StepTolerance.Along), "nut to", "theoretical saddle", "saddle, outer", "bridge", "saddle slot"),
+                Glued(layout),
+                .. numbers.Of("positions", StepTolerance.Along, "nut to", "theoretical saddle", "saddle, outer", "bridge", "saddle slot", "tie block"),
+                new("neck's centre line, drawn on, over the middle of the bridge", "in line", numbers.Within(StepTolerance.Halves)),
                 new("bridge square to the centre line, over its length", "square", numbers.Within(StepTolerance.Straight)),
-                .. numbers.Drilled(n => n.StartsWith("bridge pin", StringComparison.Ordinal) || n.StartsWith("locating pin, bridge", StringComparison.Ordinal)),
+                .. drilled,
             ],
-            [StepCautions.Neck, StepCautions.Strings, StepCautions.Protected, StepCautions.Dust]);
+            [StepCautions.Neck, .. drilled.Count > 0 ? (string[])[StepCautions.Drill] : [], StepCautions.Strings, StepCautions.Protected, StepCautions.Dust]);
+    }
 
-    private static Step Box(Layout layout, StepNumbers numbers) => new(
-        "6-box",
-        "Linings and closing the box",
-        "Line the rim, pocket it for the brace ends in the mould, then close: seam on the centre line at neck and tail.",
-        TopFace.Inside,
-        [.. Footprints(layout, m => m.Kind is MemberKind.Lining or MemberKind.Block), .. Drilled(layout, p => p.Name is "locating pin, neck" or "locating pin, tail")],
-        [
-            Glued(layout),
-            new("seam over the centre line of neck and tail", "in line", numbers.Within(StepTolerance.Across)),
-            new("neck's centre line, drawn on, over the middle of the bridge", "in line", numbers.Within(StepTolerance.Halves)),
-            new("brace end in its pocket, depth", "level", numbers.Within(StepTolerance.Channel)),
-            .. numbers.Piece(Block.Tail.Name, "depth through the rim", StepTolerance.Meeting),
-            .. layout.Members.Where(m => m.Kind == MemberKind.Lining).SelectMany(m => numbers.Lining(m.Name)),
-            .. numbers.Drilled(n => n is "locating pin, neck" or "locating pin, tail"),
-        ],
-        [StepCautions.Air, StepCautions.Router, StepCautions.Ledge]);
-
-    private static StepRow Glued(Layout layout) => new(
-        "relative humidity while gluing", $"{Drawing.NumberFormat.Trimmed(layout.Design[SeasonSection.GluedHumidity].Value, 0)} %", StepTolerance.Humidity);
+    private static StepRow Glued(Layout layout) => new("relative humidity while gluing", $"{StepCautions.Humidity(layout)} %", StepTolerance.Humidity);
 
     private static IEnumerable<(string Name, Contour Line)> Footprints(Layout layout, Func<Member, bool> isShown) =>
         layout.Members.Where(isShown).SelectMany(m => m.Footprint.Loops.Select(l => (m.Name, l)));

@@ -1,5 +1,7 @@
 using System.Collections.Immutable;
+using TopLayout.Drawing;
 using TopLayout.Geometry;
+using TopLayout.Lutherie.Designs;
 using TopLayout.Lutherie.Parts;
 using TopLayout.Plans.Reports;
 
@@ -9,56 +11,119 @@ namespace TopLayout.Plans.Sheets.Steps;
 internal sealed class StepNumbers(Layout layout)
 {
     private readonly Dictionary<string, NumberTable> _tables = BenchNumbers.Of(layout).ToDictionary(t => t.Key, StringComparer.Ordinal);
+    private readonly IReadOnlyList<PieceRow> _pieces = PieceRows.Of(layout, isMerged: true);
 
     /// <summary>A tolerance either way, mm, in the design's unit.</summary>
     public string Within(double mm) => StepTolerance.Within(mm, layout.Design.Units);
 
-    /// <summary>The rows of a table of what, value and perhaps a remark whose first words are these, with one tolerance.</summary>
-    public IEnumerable<StepRow> Of(string table, string tolerance, params string[] beginnings) =>
-        from row in _tables[table].Rows
-        let what = Words(row[0])
-        where beginnings.Any(b => what.StartsWith(b, StringComparison.Ordinal))
-        select new StepRow(row.Count > 2 && Words(row[2]) is { Length: > 0 } remark ? $"{what}; {remark}" : what, Text(row[1]), tolerance);
+    /// <summary>The rows of a table of what, value and perhaps a remark whose first words are these, in the table's order, with one tolerance, mm.</summary>
+    public IEnumerable<StepRow> Of(string table, double tolerance, params string[] beginnings) => Of(table, tolerance, Within(tolerance), w => beginnings.Any(b => w.StartsWith(b, StringComparison.Ordinal)));
+
+    /// <summary>The half-widths of a body whose halves differ, a row each; none where both are alike.</summary>
+    public StepGrid HalfWidths()
+    {
+        const string Half = "half-width";
+        var rows = _tables["body"].Rows.Select(r => (What: Words(r[0]), Value: r[1])).ToList();
+        string Said(Cell value) => Text(value, StepTolerance.Body);
+        return new(
+            ["place; as built below", $"{Half}, {Within(StepTolerance.Body)}", $"from neck edge, {Within(StepTolerance.Body)}"],
+            [
+                .. rows.Index().Where(r => r.Item.What.EndsWith(" " + Half, StringComparison.Ordinal))
+                    .Select(r => (ImmutableArray<string>)[r.Item.What.Replace($" {Half}", " half", StringComparison.Ordinal), Said(r.Item.Value), Said(rows[r.Index + 1].Value)]),
+            ]);
+    }
+
+    /// <summary>The strips to bend for the sides, with what is left over for trimming.</summary>
+    public IEnumerable<StepRow> SideStrips() =>
+        Of("body", StepTolerance.Body, StepTolerance.Over(StepTolerance.SideStock, layout.Design.Units), w => w.Contains("side strip,", StringComparison.Ordinal));
 
     /// <summary>Ends and section of every brace.</summary>
     public StepGrid Braces() => new(
         ["brace; as built below", $"one end, {Within(StepTolerance.Brace)}", $"other end, {Within(StepTolerance.Brace)}", $"width x height, {Within(StepTolerance.Meeting)}"],
-        [.. _tables["bars"].Rows.Select(r => (ImmutableArray<string>)[Words(r[0]), Place(r[1], r[2]), Place(r[3], r[4]), $"{Bare(r[7])} x {Text(r[8])}"])]);
+        [.. _tables["bars"].Rows.Select(r => (ImmutableArray<string>)[Words(r[0]), Place(r[1], r[2], StepTolerance.Brace), Place(r[3], r[4], StepTolerance.Brace), $"{Bare(r[7])} x {Text(r[8])}"])]);
 
     /// <summary>Where parts lie and how thick they are.</summary>
-    public StepGrid Pieces(string heading, IEnumerable<string> names) => new(
+    public StepGrid Pieces(string heading, Func<PieceRow, bool> isWanted) => new(
         [$"{heading}; as built below", $"along, {Within(StepTolerance.Meeting)}", $"across, {Within(StepTolerance.Meeting)}", $"thickness, {Within(StepTolerance.Channel)}"],
-        [.. names.SelectMany(Rows).Select(r => (ImmutableArray<string>)[Words(r[0]), $"{Bare(r[4])} to {Text(r[5])}", $"{Side(r[6])} to {Side(r[7])}", Text(r[3])])]);
+        [.. _pieces.Where(isWanted).Select(p => (ImmutableArray<string>)[p.Name, p.Along ?? Along(p), p.Across ?? Across(p), Text(p.ThicknessMm)])]);
 
     /// <summary>Where a part lies and how thick it is.</summary>
-    public IEnumerable<StepRow> Piece(string name, string thickness = "thickness", double tolerance = StepTolerance.Channel) => Rows(name).SelectMany(r => (StepRow[])
+    public IEnumerable<StepRow> Piece(string name, string thickness = "thickness", double tolerance = StepTolerance.Channel) => _pieces.Where(p => p.Name == name).SelectMany(p => (StepRow[])
     [
-        new($"{name}: along, from neck edge", $"{Bare(r[4])} to {Text(r[5])}", Within(StepTolerance.Meeting)),
-        new($"{name}: across, its edges", $"{Side(r[6])} to {Side(r[7])}", Within(StepTolerance.Meeting)),
-        new($"{name}: {thickness}", Text(r[3]), Within(tolerance)),
+        new($"{name}: along, from neck edge", Along(p), Within(StepTolerance.Meeting)),
+        new($"{name}: across, its edges", Across(p), Within(StepTolerance.Meeting)),
+        new($"{name}: {thickness}", Text(p.ThicknessMm), Within(tolerance)),
     ]);
 
-    /// <summary>How high a lining stands off the top.</summary>
-    public IEnumerable<StepRow> Lining(string name) => Rows(name).Select(r => new StepRow($"{name}: height", Text(r[3]), Within(StepTolerance.Meeting)));
+    /// <summary>The notches of braces that cross other parts.</summary>
+    public IEnumerable<StepRow> Notches() =>
+        Reports.Notches.Rows(layout).Select(n => new StepRow(n.What, $"{Text(n.DepthMm)} deep", Within(StepTolerance.Channel), n.How));
+
+    /// <summary>The channels of the rosette.</summary>
+    public StepGrid Channels()
+    {
+        var rows = _tables["positions"].Rows.Select(r => (What: Words(r[0]), Value: r[1])).Where(r => r.What.StartsWith(Rosette.Name, StringComparison.Ordinal)).ToList();
+        var wall = layout.Hole.Radius is null ? "wall, from the hole's edge" : "radius";
+        var within = Within(StepTolerance.Channel);
+        return new(
+            ["channel; as built below", $"inner {wall}, {within}", $"outer {wall}, {within}", $"depth below the finished face, {within}"],
+            [.. rows.Chunk(3).Select(c => (ImmutableArray<string>)[c[0].What[..c[0].What.IndexOf(',', StringComparison.Ordinal)], .. c.Select(r => Text(r.Value))])]);
+    }
+
+    /// <summary>What is set at the bench for every cut round the pivot.</summary>
+    public StepGrid Cuts() => Table("rosette_cuts", ["cut round the pivot", "bit", "radius", "pivot to bit centre", $"depth when cut{Levelling}"], ["cut", "bit", "radius", "pivot_to_bit", "depth"]);
+
+    /// <summary>The rings from the hole outward.</summary>
+    public StepGrid Rings() => Table("rosette_rings", ["ring, from the hole outward", "inner radius", "width", "strip to cut, length"], ["ring", "inner", "width", "strip"]);
+
+    /// <summary>The tiles to saw.</summary>
+    public StepGrid Tiles() => Table(
+        "rosette_tiles", ["tiles", "how many", "width inside", "width outside", "depth", "each side off square"], ["ring", "count", "inner_width", "outer_width", "depth", "off_square"]);
 
     /// <summary>The holes to drill that are wanted.</summary>
     public IEnumerable<StepRow> Drilled(Func<string, bool> isWanted) => _tables["drill_points"].Rows
         .Where(r => isWanted(Words(r[0])))
-        .Select(r => new StepRow($"{Words(r[0])}, hole {Text(r[3])}", Place(r[1], r[2]), Within(StepTolerance.Across)));
+        .Select(r => new StepRow($"{Words(r[0])}, hole {Text(r[3])}", Place(r[1], r[2], StepTolerance.Across), Within(StepTolerance.Across)));
 
-    private IEnumerable<IReadOnlyList<Cell>> Rows(string piece) => _tables["pieces"].Rows.Where(r => Words(r[0]) == piece);
+    private string Levelling => layout.Design.Has(Rosette.Section) && layout.Design[Rosette.Levelling].Value is > 0 and var off
+        ? $", {LengthText.WithUnit(off, layout.Design.Units)} more for levelling"
+        : "";
+
+    private IEnumerable<StepRow> Of(string table, double tolerance, string said, Func<string, bool> isWanted) =>
+        from row in _tables[table].Rows
+        let what = Words(row[0])
+        where isWanted(what)
+        select new StepRow(what, Text(row[1], tolerance), said, row.Count > 2 ? Words(row[2]) : "");
+
+    // Without boxes: settings and stock, not what was made.
+    private StepGrid Table(string key, IEnumerable<string> headings, string[] columns)
+    {
+        if (!_tables.TryGetValue(key, out var table))
+        {
+            return new([.. headings], []) { HasBoxes = false };
+        }
+
+        var at = columns.Select(c => table.Columns.Index().First(t => t.Item.Key == c).Index).ToList();
+        return new([.. headings], [.. table.Rows.Select(r => (ImmutableArray<string>)[.. at.Select(i => Text(r[i]))])]) { HasBoxes = false };
+    }
+
+    private string Along(PieceRow p) => $"{Bare(-p.Bounds.Max.Y)} to {Text(-p.Bounds.Min.Y)}";
+
+    private string Across(PieceRow p) => Math.Abs(p.Bounds.Min.X + p.Bounds.Max.X) <= Tolerances.ShortestMm
+        ? $"±{Text(p.Bounds.Max.X)}"
+        : $"{Side(p.Bounds.Min.X, StepTolerance.Meeting)} to {Side(p.Bounds.Max.X, StepTolerance.Meeting)}";
 
     private static string Words(Cell cell) => ((Cell.Words)cell).Text;
 
-    private string Place(Cell along, Cell across) => $"{Bare(along)}; {Side(across)}";
+    private string Place(Cell along, Cell across, double tolerance) => $"{Bare(along, tolerance)}; {Side(((Cell.Length)across).Mm, tolerance)}";
 
-    private string Side(Cell across) => ((Cell.Length)across).Mm switch
-    {
-        var x when Math.Abs(x) <= Tolerances.ShortestMm => "centre",
-        var x => $"{Bare(Math.Abs(x))} {(x < 0 ? "bass" : "treble")}",
-    };
+    private string Side(double x, double tolerance) =>
+        Math.Abs(x) <= Tolerances.ShortestMm ? "centre" : $"{Bare(Math.Abs(x), tolerance)} {(x < 0 ? "bass" : "treble")}";
 
-    private string Bare(Cell cell) => CellText.Of(cell, layout.Design.Units);
+    // As fine as the tolerance asks: where that is a mm, to a tenth, or as a rule reads inches.
+    private string Bare(Cell cell, double tolerance = 0) => cell is Cell.Length { Mm: var mm } && tolerance >= StepTolerance.Body
+        ? layout.Design.Units == LengthUnit.Inch ? LengthText.OnRule(mm, LengthUnit.Inch) : NumberFormat.Fixed(LengthText.Rounded(mm, 1), 1)
+        : CellText.Of(cell, layout.Design.Units);
 
-    private string Text(Cell cell) => cell is Cell.Length ? $"{Bare(cell)} {LengthText.Word(layout.Design.Units)}" : Bare(cell);
+    private string Text(Cell cell, double tolerance = 0) => cell is Cell.Length ? $"{Bare(cell, tolerance)} {LengthText.Word(layout.Design.Units)}" : Bare(cell);
 }

@@ -17,7 +17,8 @@ internal static class StepSheets
     private const double HeightMm = 243;
     private const double MarginMm = 3;
     private const double TitleBlockMm = 36;
-    private const double GapMm = 4;
+    private const double GapMm = StepPages.GapMm;
+    private const double BelowHeading = -11;
 
     private static readonly Vec2 KeyMm = new(74, 84);
 
@@ -26,37 +27,24 @@ internal static class StepSheets
 
     private static IEnumerable<Sheet> Pages(ReviewedTop top, Step step)
     {
-        var (left, number) = (new Queue<StepTable>(step.Tables), 0);
-        while (left.Count > 0)
+        const double Lowest = -HeightMm + TitleBlockMm + GapMm;
+        var first = Opening(new SheetBoard(), top.Layout, step, BelowHeading);
+        foreach (var (i, tables) in StepPages.Of(step, first - Lowest, BelowHeading - Lowest).Index())
         {
-            number++;
             var board = new SheetBoard();
-            var heading = Heading(step, number);
+            var heading = Heading(step, i + 1);
             board.Write(Part, heading, new Point2(0, -6), 5);
-            var foot = Tables(board, ref left, number == 1 ? Opening(board, top.Layout, step, -11) : -11);
-            var reading = $"places: from the neck edge; then from the centre line, to bass or treble; {LengthText.Word(top.Layout.Design.Units)}";
-            TitleBlock.Draw(board, top, heading, reading, new Point2(0, foot), WidthMm, isFullSize: false);
-            var name = number == 1 ? step.Name : $"{step.Name}-{NumberFormat.Whole(number)}";
+            var y = i == 0 ? Opening(board, top.Layout, step, BelowHeading) : BelowHeading;
+            foreach (var table in tables)
+            {
+                y = table.Draw(board, y) - GapMm;
+            }
+
+            var reading = $"places: from the neck edge; then from the centre line, to bass or treble; {LengthText.Name(top.Layout.Design.Units)}";
+            TitleBlock.Draw(board, top, heading, reading, new Point2(0, y), WidthMm, isFullSize: false);
+            var name = i == 0 ? step.Name : $"{step.Name}-{NumberFormat.Whole(i + 1)}";
             yield return board.Finish(name, $"{step.Title} - {top.Layout.Design[Identity.Name].Value}", $"{step.Does} A page to work from, with room for what was made.", MarginMm);
         }
-    }
-
-    // As many tables as fit below a height, and what is left of them; returns the height below.
-    private static double Tables(SheetBoard board, ref Queue<StepTable> left, double y)
-    {
-        const double Lowest = -HeightMm + TitleBlockMm + GapMm;
-        while (left.TryDequeue(out var table))
-        {
-            var (rest, foot) = table.Draw(board, y, Lowest);
-            y = foot < y ? foot - GapMm : y;
-            if (rest is not null)
-            {
-                left = new Queue<StepTable>(left.Prepend(rest));
-                break;
-            }
-        }
-
-        return y;
     }
 
     private static string Heading(Step step, int page) => $"Step {step.Name[..1]}: {step.Title}{(page > 1 ? $", page {NumberFormat.Whole(page)}" : "")}";

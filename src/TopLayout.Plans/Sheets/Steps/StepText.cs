@@ -9,11 +9,11 @@ internal static class StepText
     /// <summary>From one line to the next, mm.</summary>
     public const double LineMm = 4.6;
 
-    /// <summary>The lines of a text, broken at blanks so that each fits; a word that is wider stands alone.</summary>
+    /// <summary>The lines of a text, broken at blanks so that each fits, never between a number and its unit; a word that is wider stands alone.</summary>
     public static IReadOnlyList<string> Lines(string text, double widthMm)
     {
         var lines = new List<string>();
-        foreach (var word in text.Split(' ', StringSplitOptions.RemoveEmptyEntries))
+        foreach (var word in Words(text))
         {
             if (lines.Count > 0 && Lettering.Measure($"{lines[^1]} {word}", SheetBoard.TextMm).Width <= widthMm)
             {
@@ -26,6 +26,26 @@ internal static class StepText
         }
 
         return lines;
+    }
+
+    private static List<string> Words(string text)
+    {
+        var words = new List<string>();
+        foreach (var word in text.Split(' ', StringSplitOptions.RemoveEmptyEntries))
+        {
+            // A unit after a number, and a fraction after its inches.
+            var isUnit = word.TrimEnd(',', ';', '.', ':') is "mm" or "in" or "%" || word.Contains('/', StringComparison.Ordinal);
+            if (isUnit && words.Count > 0 && char.IsAsciiDigit(words[^1][^1]))
+            {
+                words[^1] += $" {word}";
+            }
+            else
+            {
+                words.Add(word);
+            }
+        }
+
+        return words;
     }
 
     /// <summary>Writes a text into a column below a place; returns the height of its foot, mm.</summary>

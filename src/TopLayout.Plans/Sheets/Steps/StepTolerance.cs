@@ -1,4 +1,3 @@
-using TopLayout.Drawing;
 using TopLayout.Lutherie.Designs;
 
 namespace TopLayout.Plans.Sheets.Steps;
@@ -24,6 +23,9 @@ internal static class StepTolerance
     /// <summary>The radii and the depth of a channel, and the height of a brace where it meets the rim, mm either way.</summary>
     public const double Channel = 0.1;
 
+    /// <summary>The soundhole's size, mm either way.</summary>
+    public const double HoleSize = 0.5;
+
     /// <summary>Where braces lie, mm either way.</summary>
     public const double Brace = 1;
 
@@ -36,9 +38,15 @@ internal static class StepTolerance
     /// <summary>Humidity while gluing, percent of relative humidity either way.</summary>
     public const string Humidity = "±3 %";
 
-    /// <summary>"±0.5 mm", in the design's unit.</summary>
-    public static string Within(double mm, LengthUnit units) => units == LengthUnit.Inch ? $"±{LengthText.WithUnit(mm, units)}" : $"±{NumberFormat.Trimmed(mm, 2)} mm";
+    private const double QuarterInchMm = 25.4 / 4;
 
-    /// <summary>"+20 to 40 mm", in the design's unit.</summary>
-    public static string Over((double Least, double Most) mm, LengthUnit units) => $"+{LengthText.Of(mm.Least, units)} to {LengthText.WithUnit(mm.Most, units)}";
+    /// <summary>"±0.5 mm", in the design's unit.</summary>
+    public static string Within(double mm, LengthUnit units) => LengthText.Tolerance(mm, units);
+
+    /// <summary>"+20 to 40 mm"; in inches down to a quarter: "+3/4 to 1 1/2 in".</summary>
+    public static string Over((double Least, double Most) mm, LengthUnit units)
+    {
+        double Down(double length) => units == LengthUnit.Inch ? Math.Floor(length / QuarterInchMm) * QuarterInchMm : length;
+        return $"+{LengthText.OnRule(Down(mm.Least), units)} to {LengthText.OnRuleWithUnit(Down(mm.Most), units)}";
+    }
 }

@@ -1,0 +1,167 @@
+using TopLayout.Lutherie.Designs;
+using TopLayout.Lutherie.Parts;
+using TopLayout.Plans.Reports;
+using TopLayout.Tests.Parts;
+
+namespace TopLayout.Tests.Plans;
+
+/// <summary>The tables of numbers, against what the design files say and what is worked from it by hand.</summary>
+public class BenchNumberTests
+{
+    /// <summary>2 x 6 and 1.5 x 1.5 as the design says; the purfling lies from 2 to 2 + 1.5 off the edge.</summary>
+    [Theory]
+    [InlineData("binding ledge, width from the edge", "2.00", "cut round the closed box")]
+    [InlineData("binding ledge, depth down the side", "6.00", "")]
+    [InlineData("purfling ledge, width", "1.50", "inside the binding, from 2 to 3.5 mm off the edge")]
+    [InlineData("purfling ledge, depth from the top's face", "1.50", "")]
+    [InlineData("linings, width on the glued edge", "7.00", "true mahogany")]
+    [InlineData("linings, height down the side", "17.00", "")]
+    public void Rim_OfTheArcChain_HasLiningsBindingAndPurfling(string what, string value, string remark) =>
+        Assert.Equal([what, value, remark], Row("arc-chain", "rim", what));
+
+    [Fact]
+    public void Rim_WithoutABinding_NamesNoLedge() => Assert.DoesNotContain(Table("auditorium", "rim"), r => r[0].Contains("ledge", StringComparison.Ordinal));
+
+    /// <summary>
+    /// The octave mandolin: half the outline all round is the strip and half the flat of 60. The cutaway: the treble half is the flat to the wall
+    /// at 36 and the strip.
+    /// </summary>
+    [Fact]
+    public void SideStrip_OfABodyWithMeantCorners_RunsFromTheCorner()
+    {
+        var octave = Built.Preset("octave-mandolin");
+        Assert.Equal("60.00", Row("octave-mandolin", "body", "neck flat, corner to corner")[1]);
+        Check.Near((octave.Outline.Length / 2) - 30, Length(octave, "one side strip, neck corner to tail, without allowance"), 1e-9, "octave mandolin");
+
+        var cutaway = Built.Preset("cutaway");
+        var halves = new[] { "bass side strip, neck to tail, without allowance", "treble side strip, neck corner to tail, without allowance", "neck flat, centre line to the treble corner" };
+        Check.Near(cutaway.Outline.Length, halves.Sum(h => Length(cutaway, h)), 1e-9, "cutaway");
+        Assert.Equal("36.00", Row("cutaway", "body", "neck flat, centre line to the treble corner")[1]);
+    }
+
+    /// <summary>A pointed horn is a corner too: two strips, which with the flat make up the half.</summary>
+    [Fact]
+    public void SideStrips_OfAPointedCutaway_MeetAtTheHorn()
+    {
+        var layout = Built.Preset("pointed-cutaway");
+        var treble = layout.Outline.Length - Length(layout, "bass side strip, neck to tail, without allowance");
+        string[] pieces = ["neck flat, centre line to the treble corner", "treble side strip, neck corner to horn, without allowance", "treble side strip, horn to tail, without allowance"];
+
+        Check.Near(treble, pieces.Sum(p => Length(layout, p)), 1e-9, "treble half");
+    }
+
+    [Fact]
+    public void SideStrip_OfARoundShoulder_IsHalfTheOutline()
+    {
+        var layout = Built.Preset("auditorium");
+
+        Check.Near(layout.Outline.Length / 2, Length(layout, "one side strip, neck to tail, without allowance"), 1e-9, "strip");
+        Assert.DoesNotContain(Table("auditorium", "body"), r => r[0].StartsWith("neck flat", StringComparison.Ordinal));
+    }
+
+    /// <summary>As the design says: wall 36 from the line and 20 long, horn 138 out and 128 down.</summary>
+    [Fact]
+    public void Body_OfTheCutaway_HasWallAndHorn()
+    {
+        Assert.Equal("36.00", Row("cutaway", "body", "cutaway wall, from the centre line")[1]);
+        Assert.Equal("20.00", Row("cutaway", "body", "cutaway wall, length from the neck edge")[1]);
+        Assert.Equal("138.00", Row("cutaway", "body", "horn, treble half-width")[1]);
+        Assert.Equal("128.00", Row("cutaway", "body", "horn, treble half, from neck edge")[1]);
+    }
+
+    /// <summary>Classical: hole 86, ring from 1 to 12 off its edge: 88 inside, 110 outside; its centre 111.09 + 43 down. Auditorium: cap 25 square.</summary>
+    [Theory]
+    [InlineData("classical", "hole reinforcement", "ring, 110.00 outside, 88.00 inside, centre 154.09 mm")]
+    [InlineData("auditorium", "X cap", "25.00 mm square, glued to the legs")]
+    [InlineData("parlour", "cleats 1 to 3", "3 alike, diamonds 20.00 across and 15.00 mm along; middles at ")]
+    [InlineData("arc-chain", "linings, bass and treble alike", "7.00 mm wide on the glued edge")]
+    public void Pieces_SayWhatTheirBoxDoesNot(string preset, string part, string remark) => Assert.StartsWith(remark, Row(preset, "pieces", part)[^1], StringComparison.Ordinal);
+
+    /// <summary>
+    /// Auditorium by hand: crossing at 145.15 + 50 + 33 = 228.15, half the angle 48.5°, legs 8 wide and a gap of 0.5: 4.5 / cos 48.5° = 6.791 off
+    /// the axis; front at 278.56, rear at 318.56: (50.41 · 1.1303 - 6.791) · 2 = 100.38 and (90.41 · 1.1303 - 6.791) · 2 = 190.80.
+    /// </summary>
+    [Fact]
+    public void BridgePlate_BetweenLegs_HasBothItsWidths() =>
+        Assert.Equal("100.38 mm wide at the front edge, 190.80 mm at the rear", Row("auditorium", "pieces", "bridge plate")[^1]);
+
+    /// <summary>A cutaway's linings differ, so each has its row; and machines read each cleat by itself.</summary>
+    [Fact]
+    public void Pieces_ThatDifferOrAreForMachines_StandAlone()
+    {
+        Assert.Contains(Table("cutaway", "pieces"), r => r[0] == "bass lining");
+        var each = BenchNumbers.Of(Built.Preset("parlour"), isMerged: false).Single(t => t.Key == "pieces").Rows.Select(r => ((Cell.Words)r[0]).Text).ToList();
+        Assert.Equal(["cleat 1", "cleat 2", "cleat 3"], each.Where(n => n.StartsWith("cleat", StringComparison.Ordinal)));
+        Assert.Contains("bass lining", each);
+    }
+
+    /// <summary>As the design says: 12 deep; string spread 58 and 11 past the outer strings on either side.</summary>
+    [Fact]
+    public void TieBlock_OfTheClassical_HasDepthAndLength() => Assert.Equal(
+        ["tie block, its front edge ahead of the bridge's rear edge", "12.00", "80 mm long"],
+        Row("classical", "positions", "tie block, its front edge ahead of the bridge's rear edge"));
+
+    /// <summary>Half of 16 mm each, from opposite faces; the fan's struts over a plate of ±70 mm, 1.5 thick, whose outermost miss it.</summary>
+    [Fact]
+    public void Notches_OfXAndFan_AreHalfTheHeightAndThePlatesThickness()
+    {
+        Assert.Equal("half-lap, 8 mm deep, from its free face", Row("arc-chain", "bars", "X leg, bass")[^1]);
+        Assert.Equal("half-lap, 8 mm deep, from its glued face", Row("arc-chain", "bars", "X leg, treble")[^1]);
+        Assert.Equal("over the bridge plate, 1.5 mm deep, from its glued face", Row("classical", "bars", "fan strut 4")[^1]);
+        Assert.Equal("", Row("classical", "bars", "fan strut 1")[^1]);
+        Assert.DoesNotContain(BenchNumbers.Of(Built.Preset("parlour")).Single(t => t.Key == "bars").Columns, c => c.Key == "notch");
+    }
+
+    /// <summary>Whole inches, and 4 / 2 = 2 at none of them; half-widths are crossed where they are measured.</summary>
+    [Fact]
+    public void Offsets_OfADesignInInches_StandAtWholeInches() =>
+        Assert.Equal(Enumerable.Range(1, 19).Select(n => n.ToString(System.Globalization.CultureInfo.InvariantCulture)), Table("inches", "offsets").Select(r => r[0]));
+
+    /// <summary>3 5/8 in by 1 11/16 in is 6.1 square inches less what the side's curve takes; the fretboard's area is square inches too.</summary>
+    [Fact]
+    public void Area_InInches_IsInSquareInches()
+    {
+        Assert.Equal("10 in²", CellText.Of(new Cell.Area(6451.6), LengthUnit.Inch));
+        Assert.Equal("64.5 cm²", CellText.Of(new Cell.Area(6451.6), LengthUnit.Millimetre));
+    }
+
+    /// <summary>
+    /// Parlour by hand: ring from 49 to 55, its middle at 52, the board's end 49 from the hole's centre: 2 · 52 · acos(49 / 52) = 35.5 mm of it lie under
+    /// the board. 3 mm inside, at 52, the ring's inner edge at 49 does not reach: nothing.
+    /// </summary>
+    [Fact]
+    public void RingUnderTheBoard_IsGivenAsItLiesAndAsItHides()
+    {
+        Assert.Equal("35.50", Row("parlour", "positions", "ring's middle line under the fretboard, length")[1]);
+        Assert.Equal("0.00", Row("parlour", "positions", "ring's middle line hidden 3 mm or more inside the board, the ring in its whole width")[1]);
+    }
+
+    /// <summary>A strip of 0.8 in a top of 2.9, cut while 0.2 of levelling is still to come.</summary>
+    [Fact]
+    public void Liner_OfTheArcChain_HasThicknessAndHeight()
+    {
+        Assert.Equal(["soundhole liner, thickness", "0.80", "a strip bent round inside the hole's edge and glued in: the opening is smaller by it all round"], Row("arc-chain", "positions", "soundhole liner, thickness"));
+        Assert.Equal("3.10", Row("arc-chain", "positions", "soundhole liner, height")[1]);
+    }
+
+    /// <summary>No wall of the parlour's channel has an edge of the reinforcement under it: 4 and 10 from the hole, against 1 and 11; the brace's face stands 18 - 5 = 13 off it, 2 from the ring.</summary>
+    [Fact]
+    public void Parlour_Reinforcement_ClearsTheWallsAndTheBrace()
+    {
+        Assert.DoesNotContain("lies under a wall", Row("parlour", "positions", "rosette channel, depth")[2], StringComparison.Ordinal);
+        Assert.DoesNotContain(
+            Lutherie.Checks.LayoutChecks.Of(Built.Preset("parlour")),
+            f => f.Severity > Lutherie.Findings.Severity.Pass && f.Subject.StartsWith("hole reinforcement", StringComparison.Ordinal));
+    }
+
+    private static double Length(Layout layout, string what) =>
+        ((Cell.Length)OutlineNumbers.Of(layout).First().Rows.Single(r => ((Cell.Words)r[0]).Text == what)[1]).Mm;
+
+    private static string[] Row(string preset, string table, string first) => Table(preset, table).Single(r => r[0] == first);
+
+    private static List<string[]> Table(string preset, string table)
+    {
+        var layout = Built.Preset(preset);
+        return [.. BenchNumbers.Of(layout).Single(t => t.Key == table).Rows.Select(r => r.Select(c => CellText.Of(c, layout.Design.Units)).ToArray())];
+    }
+}
