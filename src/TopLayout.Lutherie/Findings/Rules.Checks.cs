@@ -89,9 +89,9 @@ public static partial class Rules
     /// <summary>A thin floor under a channel.</summary>
     public static Rule ChannelFloor { get; } = new("TL3012", "a thin floor under a channel", """
         A channel for a rosette leaves a thin floor of top wood along two long walls, and cracks like to run along it. About
-        1.2 mm is usual on tops for steel strings, 1.0 mm on tops for nylon (a classical body, or a bridge with a tie block) and
-        0.8 mm on ukuleles; below 0.8 mm the floor may give way when the inlay is pressed in. The limits are common practice, no source. Make the channel shallower and the inlay thinner, or
-        leave the top thicker there.
+        1.2 mm is usual on tops for steel strings, 1.0 mm on tops for nylon (a classical body, or a bridge with a tie block)
+        and 0.8 mm on ukuleles; below 0.8 mm the floor may give way when the inlay is pressed in. The limits are common
+        practice, no source. Make the channel shallower and the inlay thinner, or leave the top thicker there.
         """);
 
     /// <summary>Sides that must bend too tightly.</summary>
