@@ -40,7 +40,7 @@ internal static class Notches
 
     /// <summary>The notch as the table of braces says it; empty when the brace has none.</summary>
     public static string Words(Layout layout, Member bar) => string.Join("; ", Of(layout, bar).Select(n =>
-        $"{(n.Over == BridgePlate.Name ? "over the bridge plate" : "half-lap")}, {LengthText.WithUnit(n.DepthMm, layout.Design.Units)} deep, from its {n.Face} face"));
+        LengthText.WithUnit(n.DepthMm, layout.Design.Units) is var depth && n.Over == BridgePlate.Name ? $"{depth} deep over the bridge plate" : $"half-lap, {depth} deep, from its {n.Face} face"));
 
     private static IEnumerable<Notch> Of(Layout layout, Member bar)
     {

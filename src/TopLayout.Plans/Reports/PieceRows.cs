@@ -101,7 +101,7 @@ internal static class PieceRows
             var outside = inside + (2 * section[HoleReinforcement.Width].Value);
             return row with
             {
-                Remark = $"ring, {Bare(layout, outside)} outside, {Bare(layout, inside)} inside, centre {Fine(layout, -layout.Hole.Center.Y)}",
+                Remark = $"ring, {LengthText.Of(outside, design.Units)} outside, {LengthText.Of(inside, design.Units)} inside, centre {LengthText.WithUnit(-layout.Hole.Center.Y, design.Units)}",
                 Along = $"ring, centre {Fine(layout, -layout.Hole.Center.Y)}",
                 Across = $"{Bare(layout, outside)} outside, {Fine(layout, inside)} inside",
             };

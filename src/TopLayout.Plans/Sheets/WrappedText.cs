@@ -8,11 +8,11 @@ internal static class WrappedText
 {
     private const double PitchPerHeight = 1.65;
 
-    /// <summary>The lines, none wider than asked unless a word alone is, mm.</summary>
+    /// <summary>The lines, none wider than asked unless a word alone is, mm; never broken between a number and its unit.</summary>
     public static IReadOnlyList<string> Lines(string text, double widthMm, double heightMm = SheetBoard.TextMm)
     {
         var lines = new List<string>();
-        foreach (var word in text.Split(' '))
+        foreach (var word in Words(text))
         {
             if (lines.Count > 0 && Lettering.Measure($"{lines[^1]} {word}", heightMm).Width <= widthMm)
             {
@@ -25,6 +25,26 @@ internal static class WrappedText
         }
 
         return lines;
+    }
+
+    private static List<string> Words(string text)
+    {
+        var words = new List<string>();
+        foreach (var word in text.Split(' '))
+        {
+            // A unit after a number, and a fraction after its inches.
+            var isUnit = word.TrimEnd(',', ';', '.', ':') is "mm" or "in" or "%" || word.Contains('/', StringComparison.Ordinal);
+            if (isUnit && words.Count > 0 && words[^1].Length > 0 && char.IsAsciiDigit(words[^1][^1]))
+            {
+                words[^1] += $" {word}";
+            }
+            else
+            {
+                words.Add(word);
+            }
+        }
+
+        return words;
     }
 
     /// <summary>Writes the lines from a first baseline down; returns the baseline that comes next, mm.</summary>

@@ -110,7 +110,7 @@ public class SheetWordsTests
         Assert.All(sheet.Labels().Where(l => l.Part == "cautions"), l => Assert.True(l.Bounds.Max.X <= frame.Max.X + 1e-6, l.Text));
     }
 
-    /// <summary>By hand: the slot's middle runs 10 behind the front edge on the centre line, half its width is 1.5; the ends lie as far up and down.</summary>
+    /// <summary>By hand: 645 and the mean of 2 and 4.5 to the saddle, 7 on to the pins: 655.25, a half told away from zero. The slot's middle runs 10 behind the front edge on the centre line, half its width is 1.5; the ends lie as far up and down.</summary>
     [Fact]
     public void BridgePlace_OfAuditorium_HasItsPinsAndBothEndsOfTheSlot()
     {
