@@ -205,10 +205,25 @@ public partial class PlanMeasureTests(ITestOutputHelper output)
             var corners = Corners(plan, layer.Name).Concat(ArcMiddles(plan, layer.Name))
                 .Concat(layer.Value.GetProperty("circles").EnumerateArray().Select(c => (X: c[0].GetDouble(), Y: c[1].GetDouble() + c[2].GetDouble())))
                 .Concat(layer.Value.GetProperty("lines").EnumerateArray().SelectMany(l => new[] { (X: l[0].GetDouble(), Y: l[1].GetDouble()), (X: l[2].GetDouble(), Y: l[3].GetDouble()) }));
+            var broken = BrokenEnds(layer.Value, layer.Name);
+            corners = broken.Count == 0 ? corners : corners.Except(broken).Distinct();
             parts[LayerRole().Replace(layer.Name, "")] = [.. corners.Select(c => string.Create(CultureInfo.InvariantCulture, $"{c.X + 0.0:0.0000} {c.Y:0.0000}").Replace("-0.0000", "0.0000", StringComparison.Ordinal)).Order(StringComparer.Ordinal)];
         }
 
         return parts;
+    }
+
+    // Where a line behind breaks off round letters: the ends of its pieces that no other piece goes on from.
+    private static HashSet<(double X, double Y)> BrokenEnds(JsonElement layer, string name)
+    {
+        var pieces = layer.GetProperty("polylines").EnumerateArray().Where(p => !p.GetProperty("closed").GetBoolean())
+            .Select(p => p.GetProperty("vertices").EnumerateArray().Select(v => (X: v[0].GetDouble(), Y: v[1].GetDouble())).ToList())
+            .Select(v => new[] { v[0], v[^1] })
+            .Concat(layer.GetProperty("lines").EnumerateArray().Select(l => new[] { (X: l[0].GetDouble(), Y: l[1].GetDouble()), (X: l[2].GetDouble(), Y: l[3].GetDouble()) }))
+            .ToList();
+        return name.EndsWith("_HIDDEN", StringComparison.Ordinal) && pieces.Count > 1
+            ? [.. pieces.SelectMany(p => p).CountBy(e => e).Where(c => c.Value == 1).Select(c => c.Key)]
+            : [];
     }
 
     // The middle of every arc, from its chord and bulge (sagitta = bulge · chord / 2, to the right of the chord when positive): a mirrored
