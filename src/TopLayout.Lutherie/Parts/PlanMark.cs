@@ -19,4 +19,7 @@ public sealed record PlanMark(string Name, TopFace Face, Contour Line, SourcePla
 
     /// <summary>Its thickness, or the depth of a slot, mm; 0 for a line.</summary>
     public double ThicknessMm { get; init; }
+
+    /// <summary>True when it lies between parts and top, cut into the faces that are glued: nothing is glued there, and it is seen from neither side.</summary>
+    public bool IsCovered { get; init; }
 }

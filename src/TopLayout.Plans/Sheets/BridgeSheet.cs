@@ -20,7 +20,7 @@ internal static class BridgeSheet
         var view = new FaceView(TopFace.Outside, layout.Design.Get(Identity.Handed).Value);
         var outline = view.Map(bridge.Footprint.Outer);
         board.Draw(Bridge.Name, Role.Mark, outline);
-        GlueAreas.Draw(board, bridge, view);
+        GlueAreas.Draw(board, layout, bridge, view);
         Fittings.Draw(board, layout, view, layout.DrillPoints.Where(p => BridgePins.IsPin(p) || bridge.Footprint.Contains(p.At)));
         board.Line("saddle", Role.Mark, view.Map(layout.Saddle.Bass), view.Map(layout.Saddle.Treble));
         var theory = view.Map(new Point2(0, -layout.Frets.SaddleFromNeckEdge)).Y;

@@ -24,7 +24,7 @@ internal static class Fittings
         foreach (var mark in layout.Marks.Where(m => only is null || (m.Face == view.Face && !Binding.IsLedge(m))))
         {
             var isNear = mark.Face == view.Face;
-            board.Draw(mark.Name, isNear ? Role.Mark : Role.Hidden, view.Map(mark.Line), isNear ? Emphasis.Normal : Emphasis.Faint);
+            board.Draw(mark.Name, isNear && !mark.IsCovered ? Role.Mark : Role.Hidden, view.Map(mark.Line), isNear ? Emphasis.Normal : Emphasis.Faint);
             if (isNear && only is null)
             {
                 board.Name(Name(board, mark, view.Map(mark.Line)));

@@ -21,15 +21,16 @@ internal static class GlueAreas
     {
         foreach (var member in layout.Members.Where(m => m.Face == view.Face && m.Material is not null && m.Kind != MemberKind.Lining))
         {
-            Draw(board, member, view);
+            Draw(board, layout, member, view);
         }
     }
 
-    /// <summary>Hatches one member.</summary>
-    public static void Draw(SheetBoard board, Member member, FaceView view)
+    /// <summary>Hatches one member, but for what is cut into its glued face.</summary>
+    public static void Draw(SheetBoard board, Layout layout, Member member, FaceView view)
     {
+        var glued = layout.Marks.Where(m => m.IsCovered && m.Face == member.Face).Aggregate(member.Footprint, (area, mark) => area.Subtract(Region.Inside(mark.Line)));
         var direction = member.Grain.Degrees + 90 + AskewDegrees.MaxBy(a => Math.Min(ApartDegrees, Apart(member, member.Grain.Degrees + 90 + a)));
-        board.Hatch(Part, member.Footprint.Placed(view.Placement), Angle.FromDegrees(view.Placement.Mirrored ? 180 - direction : direction));
+        board.Hatch(Part, glued.Placed(view.Placement), Angle.FromDegrees(view.Placement.Mirrored ? 180 - direction : direction));
     }
 
     // To the nearest of the long straight edges, degrees.

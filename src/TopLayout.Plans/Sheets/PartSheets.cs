@@ -41,6 +41,8 @@ internal static class PartSheets
             board.Draw(member.Name, Role.Cut, loop);
         }
 
+        var covered = layout.Marks.Where(m => m.IsCovered && m.Face == member.Face && !Region.Inside(m.Line).Intersect(member.Footprint).IsEmpty).ToList();
+        covered.ForEach(m => Covered(board, m, member, view));
         var body = footprint.Bounds;
         if (body.Min.X < 0 && body.Max.X > 0)
         {
@@ -52,11 +54,27 @@ internal static class PartSheets
         Sizes(board, layout, member, view);
         var left = board.Extents.Min.X;
         foot = Places(board, layout, alike, new Point2(left, foot - 7));
+        foreach (var mark in covered)
+        {
+            board.Write("places", $"dashed: {mark.Name}, {LengthText.WithUnit(mark.ThicknessMm, layout.Design.Units)} deep, in the face glued to the top", new Point2(left, foot));
+            foot -= LineMm;
+        }
+
         board.Write(Cautions.Part, Cautions.Cutting, new Point2(left, foot));
         var words = Capital(PartNames.Of(alike));
         var count = alike.Count == 1 ? "" : $" make {NumberFormat.Whole(alike.Count)};";
         TitleBlock.Draw(board, top, $"{words}:{count} template, full size", FaceMarks.Reading(view), new Point2(left, foot - 5), board.Extents.Width);
         return board.Finish(name, $"{words} - {layout.Design[Identity.Name].Value}", $"The {PartNames.Of(alike)} at full size, to cut out.");
+    }
+
+    // What of it crosses the part, without what lies on the part's own edge.
+    private static void Covered(SheetBoard board, PlanMark mark, Member member, FaceView view)
+    {
+        var inside = Region.Inside(mark.Line).Intersect(member.Footprint).Edges;
+        foreach (var edge in inside.Where(e => member.Footprint.Edges.All(own => own.DistanceTo(e.PointAt(0.5)) > Tolerances.ShortestMm)))
+        {
+            board.Draw(mark.Name, Role.Hidden, view.Map(new Contour([new Vertex(edge.Start, edge.Bulge), new Vertex(edge.End)], isClosed: false)));
+        }
     }
 
     private static void Sizes(SheetBoard board, Layout layout, Member member, FaceView view)

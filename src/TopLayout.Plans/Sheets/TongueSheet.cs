@@ -20,7 +20,8 @@ internal static class TongueSheet
         var view = new FaceView(TopFace.Inside, layout.Design.Get(Identity.Handed).Value);
         var outline = view.Map(tongue.Footprint.Outer);
         board.Draw(Tongue.Name, Role.Cut, outline);
-        GlueAreas.Draw(board, tongue, view);
+        GlueAreas.Draw(board, layout, tongue, view);
+        board.Write(Block.Neck.Name, Block.Neck.Name, view.Map(block.Footprint.Bounds.Center) + new Vec2(-block.Footprint.Bounds.Width / 4, 0), alignment: Alignment.Centre);
         foreach (var edge in block.Footprint.Outer.Segments.Where(e => e.Label != Block.FaceEdge))
         {
             board.Draw(Block.Neck.Name, Role.Mark, view.Map(new Contour([new Vertex(edge.Start, edge.Bulge), new Vertex(edge.End)], isClosed: false)));
@@ -28,7 +29,7 @@ internal static class TongueSheet
 
         if (layout.FindMark(TrussRod.Name) is { } slot)
         {
-            board.Draw(slot.Name, Role.Mark, view.Map(slot.Line));
+            board.Draw(slot.Name, Role.Hidden, view.Map(slot.Line));
         }
 
         var body = outline.Bounds.Union(view.Map(block.Footprint.Outer).Bounds);
@@ -80,7 +81,7 @@ internal static class TongueSheet
         if (layout.FindMark(TrussRod.Name) is { } slot)
         {
             var end = TrussRod.EndY(layout);
-            ladder.Add(end, $"truss-rod slot {Of(design[TrussRod.Width].Value)} wide, {Of(slot.ThicknessMm)} deep, ends {Of(face - end)} past the block face");
+            ladder.Add(end, $"truss-rod slot {Of(design[TrussRod.Width].Value)} wide, {Of(slot.ThicknessMm)} deep, in the face glued to the top, ends {Of(face - end)} past the block face");
         }
 
         ladder.Draw(board);

@@ -217,4 +217,21 @@ public class SheetWordsTests
         Assert.All(starts, x => Check.Near(Math.Round(x / pitch), x / pitch, 1e-4, "column"));
         Assert.InRange(sheet.Page.Width, 400, 720);
     }
+
+    /// <summary>The slot lies in the face glued to the top: dashed from inside, free of the hatching of glue, and on the block's template too.</summary>
+    [Fact]
+    public void TrussRodSlot_IsDashedAndNotGlued()
+    {
+        foreach (var (kind, name) in (ReadOnlySpan<(string, string)>)[("inside-plan", "inside-plan"), ("tongue", "tongue"), ("parts", "neck-block")])
+        {
+            var sheet = Drawn.One("tapered-tongue", kind, name);
+            var slot = sheet.Shapes.OfType<ContourShape>().Where(s => s.Part == "truss-rod slot").ToList();
+            Assert.NotEmpty(slot);
+            Assert.All(slot, s => Assert.Equal(Role.Hidden, s.Role));
+            var box = Box2.Around(slot.Select(s => s.Bounds)).Grown(-1);
+            Assert.DoesNotContain(sheet.Shapes.OfType<ContourShape>(), s => s.Role == Role.Hatch && box.Overlaps(s.Bounds) && box.Contains(s.Contour.Segments[0].PointAt(0.5)));
+        }
+
+        Assert.Contains("dashed: truss-rod slot, 4 mm deep, in the face glued to the top", Drawn.One("tapered-tongue", "parts", "neck-block").Words());
+    }
 }

@@ -43,6 +43,7 @@ public static class TrussRod
         bench.Mark(new PlanMark(Name, TopFace.Inside, Contour.Rectangle(Box2.Around(new Point2(-half, from), new Point2(half, to))), design.PlaceOf(Depth))
         {
             ThicknessMm = design[Depth].Value,
+            IsCovered = true,
         });
     }
 }
