@@ -77,7 +77,7 @@ internal sealed class DrawnNumbers(MeasuredPlan outside, MeasuredPlan inside, Me
         yield return Pair("rosette channel, outer radius", channel[^1]);
         if (rows.ContainsKey("truss-rod slot, its end"))
         {
-            yield return Pair("truss-rod slot, its end", inside.Outlines("truss-rod slot").Max(s => s.Bounds.Most.Along));
+            yield return Pair("truss-rod slot, its end", inside.Outlines("truss-rod slot", "HIDDEN").Max(s => s.Bounds.Most.Along));
         }
 
         if (rows.ContainsKey("X crossing"))

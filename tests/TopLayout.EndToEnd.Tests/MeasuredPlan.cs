@@ -13,10 +13,10 @@ internal sealed class MeasuredPlan(JsonElement layers, bool isMirrored)
 
     private static readonly string[] Roles = ["MARK", "POCKET", "CUT"];
 
-    /// <summary>The lines of a part to work to on this face; none when it is not there.</summary>
-    public IReadOnlyList<MeasuredOutline> Outlines(string part) =>
+    /// <summary>The lines of a part to work to on this face, or those in a role; none when it is not there.</summary>
+    public IReadOnlyList<MeasuredOutline> Outlines(string part, string? onlyRole = null) =>
     [
-        .. from role in Roles
+        .. from role in onlyRole is null ? Roles : [onlyRole]
            let layer = LayerOf(part, role)
            where layer is not null
            from outline in layer.Value.GetProperty("polylines").EnumerateArray().Select(Polyline).Concat(layer.Value.GetProperty("circles").EnumerateArray().Select(Circle))

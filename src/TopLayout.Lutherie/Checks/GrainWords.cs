@@ -33,6 +33,7 @@ internal static class GrainWords
         {
             Measured = Measured(found, scene.Calibration),
             Where = (run.From, run.To),
+            Edges = [.. found.Also.SelectMany(r => Named(r, scene.Calibration)).Concat(named).Concat(added).Select(c => (c.Member, c.Label)).Distinct()],
             AlsoAt = [.. found.Also.Select(r => (r.From, r.To))],
             Place = places[0],
             OtherPlaces = [.. places.Distinct().Where(p => p != places[0])],
@@ -89,6 +90,9 @@ internal static class GrainWords
     private static IEnumerable<IGrouping<string, Contribution>> ByMember(IEnumerable<Contribution> named) =>
         named.GroupBy(c => c.Member, StringComparer.Ordinal);
 
+    private static string Lengths(GrainFindings.Found found) =>
+        string.Join(" and ", found.Also.Prepend(found.Run).Select(r => r.LengthMm).OrderDescending().Select(Say.TwoDigits).Distinct());
+
     private static string Side(GrainRun run) => run.From.MidpointTo(run.To).X < 0 ? "bass" : "treble";
 
     private static string Sentence(GrainScene scene, GrainFindings.Found found, ImmutableArray<Contribution> named)
@@ -97,7 +101,7 @@ internal static class GrainWords
         if (found.IsOnlyChannel)
         {
             var sides = found.Also.Prepend(run).Select(Side).Distinct().ToList();
-            return $"the walls of the {run.Contributions[0].Member} run along the grain for {Say.TwoDigits(run.LengthMm)} mm "
+            return $"the walls of the {run.Contributions[0].Member} run along the grain for {Lengths(found)} mm "
                 + $"{(sides is [var only] ? $"on the {only} side" : "at either side")} of the hole; they weaken the top there, and nothing pulls on them";
         }
 

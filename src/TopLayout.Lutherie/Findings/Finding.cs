@@ -36,6 +36,9 @@ public sealed class Finding(Rule rule, Severity severity, string subject, string
     /// <summary>Further stretches of which the same is to be said.</summary>
     public ImmutableArray<(Point2 From, Point2 To)> AlsoAt { get; init; } = [];
 
+    /// <summary>The edges of parts it speaks of.</summary>
+    public ImmutableArray<(string Part, string Edge)> Edges { get; init; } = [];
+
     /// <summary>The place in the design file to change.</summary>
     public SourcePlace? Place { get; init; }
 

@@ -32,14 +32,25 @@ public static class GrainRuns
         PerSide(pieces, new BandScan(calibration));
 
     /// <summary>The same by a scan that is at hand.</summary>
-    internal static ImmutableArray<GrainRun> PerSide(IEnumerable<EdgePiece> pieces, BandScan scan) =>
-    [
-        .. pieces
-            .Where(p => p.Side != EdgeSide.Neither)
-            .GroupBy(p => (p.Member, p.Side))
-            .Select(side => Longest(side, scan))
-            .OfType<GrainRun>(),
-    ];
+    internal static ImmutableArray<GrainRun> PerSide(IEnumerable<EdgePiece> pieces, BandScan scan)
+    {
+        var (sides, numbers) = (new List<List<EdgePiece>>(), new Dictionary<(string, EdgeSide), int>());
+        foreach (var piece in pieces)
+        {
+            if (piece.Side != EdgeSide.Neither)
+            {
+                if (!numbers.TryGetValue((piece.Member, piece.Side), out var side))
+                {
+                    numbers.Add((piece.Member, piece.Side), side = sides.Count);
+                    sides.Add([]);
+                }
+
+                sides[side].Add(piece);
+            }
+        }
+
+        return [.. sides.Select(side => Longest(side, scan)).OfType<GrainRun>()];
+    }
 
     /// <summary>
     /// The runs over all the pieces together that are longer than a floor, longest first. Runs on neighbouring grain lines that overlap
@@ -88,24 +99,48 @@ public static class GrainRuns
     public static ImmutableArray<ProfileSample> Profile(IEnumerable<EdgePiece> pieces, Calibration calibration) =>
         [.. Frames(pieces).SelectMany(frame =>
         {
-            var scan = new BandScan(calibration);
-            scan.Take(frame);
-            return scan.Profile().Select(s => new ProfileSample(HalfOf(frame), s.X, s.Longest, s.Total));
+            var (scan, half) = (new BandScan(calibration), HalfOf(frame));
+            scan.Take(frame.Pieces);
+            return scan.Profile().Select(s => new ProfileSample(half, s.X, s.Longest, s.Total));
         })];
 
-    private static IEnumerable<IGrouping<Angle, EdgePiece>> Frames(IEnumerable<EdgePiece> pieces) => pieces.GroupBy(p => p.Grain);
-
-    private static TopHalf HalfOf(IEnumerable<EdgePiece> pieces) =>
-        pieces.Select(p => p.Half).Distinct().ToList() is [var only] ? only : TopHalf.Whole;
-
-    private static void AddRuns(IGrouping<Angle, EdgePiece> frame, BandScan scan, double floorMm, bool onlyLongest, List<GrainRun> runs, Weights? weights = null)
+    // Pieces of one grain, in order of their first; nearly always all of them.
+    private static List<Frame> Frames(IEnumerable<EdgePiece> pieces)
     {
-        scan.Take(frame);
+        var frames = new List<Frame>(2);
+        foreach (var piece in pieces)
+        {
+            PiecesOf(piece.Grain, frames).Add(piece);
+        }
+
+        return frames;
+    }
+
+    private static List<EdgePiece> PiecesOf(Angle grain, List<Frame> frames)
+    {
+        foreach (var frame in frames)
+        {
+            if (frame.Grain == grain)
+            {
+                return frame.Pieces;
+            }
+        }
+
+        frames.Add(new Frame(grain, []));
+        return frames[^1].Pieces;
+    }
+
+    private static TopHalf HalfOf(Frame frame) =>
+        frame.Pieces.Select(p => p.Half).Distinct().ToList() is [var only] ? only : TopHalf.Whole;
+
+    private static void AddRuns(Frame frame, BandScan scan, double floorMm, bool onlyLongest, List<GrainRun> runs, Weights? weights = null)
+    {
+        scan.Take(frame.Pieces);
         var patches = scan.Patches(Math.Max(floorMm, EqualMm), onlyLongest);
         for (var i = 0; i < patches.Count; i++)
         {
-            var longest = ToRun(patches[i], frame.Key, scan);
-            runs.Add(weights is null ? longest : Heaviest(longest, patches[i], frame.Key, scan, weights));
+            var longest = ToRun(patches[i], frame.Grain, scan);
+            runs.Add(weights is null ? longest : Heaviest(longest, patches[i], frame.Grain, scan, weights));
         }
     }
 
@@ -232,6 +267,8 @@ public static class GrainRuns
         order = order != 0 ? order : string.CompareOrdinal(a.Label, b.Label);
         return order != 0 ? order : (a.Side, a.IsLongSide).CompareTo((b.Side, b.IsLongSide));
     }
+
+    private readonly record struct Frame(Angle Grain, List<EdgePiece> Pieces);
 
     // What the pieces of one edge give to a run.
     private sealed class Share(EdgePiece first)

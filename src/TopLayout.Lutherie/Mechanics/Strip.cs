@@ -110,7 +110,7 @@ public sealed record Strip
     // grain between the transverse supports. The pair's stiffness against that couple is the composite one.
     private static double HingeStress(TopSection top, double curvature, double composite, double halfWidthMm, Calibration calibration)
     {
-        var decay = calibration.SpanShape / (calibration.SupportSpacingMm ?? calibration.UsualSupportSpacingMm) * Math.Pow(top.BendingAlong / (4 * top.BendingAcross), 0.25);
+        var decay = calibration.SpanShape / (calibration.SupportSpacingMm ?? calibration.UsualSupportSpacingMm) * Math.Sqrt(Math.Sqrt(top.BendingAlong / (4 * top.BendingAcross)));
         var acting = Math.Min(halfWidthMm, 1 / decay);
         var turn = curvature * acting / (1 + (2 * top.BendingAcross * decay * acting / composite));
         return 12 * top.BendingAcross / (top.ThicknessMm * top.ThicknessMm) * decay * turn;

@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using System.Collections.Immutable;
 using TopLayout.Lutherie.Woods;
 
@@ -23,6 +24,9 @@ internal static class WoodCases
     /// <summary>The moisture to which movement per % is referred, in percent. Wood Handbook, FPL-GTR-190 (2010), p. 13-15.</summary>
     private const double ReferencePercent = 10;
 
+    // The cases of the table's own woods, by what is asked of them: neither changes while the program runs.
+    private static readonly ConcurrentDictionary<(string Key, int Asked), ImmutableArray<WoodCase>> OfTable = new();
+
     /// <summary>
     /// The wood itself when all is known that <paramref name="ask"/> reads; else one case for each known wood that can stand for it:
     /// those of its genus, or all when none of them can. Stiffness is taken as a share of that along the grain, which the wood itself
@@ -31,24 +35,38 @@ internal static class WoodCases
     public static ImmutableArray<WoodCase> Of(Wood wood, Action<WoodReader> ask)
     {
         var own = WithMovement(wood);
-        if (Missing(own, ask) is not { Count: > 0 } missing)
+        var reader = new WoodReader(own);
+        ask(reader);
+        if (reader.Missing.Count == 0)
         {
             return [new WoodCase(own, null)];
         }
 
-        ImmutableArray<WoodCase> known =
-        [
-            .. WoodTable.All
-                .Where(w => w.ModulusRadialMPa is not null)
-                .Select(w => (Case: new WoodCase(Completed(own, w), new WoodGap(wood, missing, w.Name)), IsKin: Genus(w) == Genus(wood)))
-                .Where(c => Missing(c.Case.Wood, ask).Count == 0)
-                .OrderByDescending(c => c.IsKin)
-                .GroupBy(c => c.IsKin)
-                .First()
-                .Select(c => c.Case),
-        ];
+        if (!ReferenceEquals(WoodTable.Find(wood.Key), wood))
+        {
+            return Known(wood, own, reader.Missing, ask);
+        }
+
+        if (!OfTable.TryGetValue((wood.Key, reader.Asked), out var known))
+        {
+            known = Known(wood, own, reader.Missing, ask);
+            OfTable.TryAdd((wood.Key, reader.Asked), known);
+        }
+
         return known;
     }
+
+    private static ImmutableArray<WoodCase> Known(Wood wood, Wood own, IReadOnlyList<WoodProperty> missing, Action<WoodReader> ask) =>
+    [
+        .. WoodTable.All
+            .Where(w => w.ModulusRadialMPa is not null)
+            .Select(w => (Case: new WoodCase(Completed(own, w), new WoodGap(wood, missing, w.Name)), IsKin: Genus(w) == Genus(wood)))
+            .Where(c => Missing(c.Case.Wood, ask).Count == 0)
+            .OrderByDescending(c => c.IsKin)
+            .GroupBy(c => c.IsKin)
+            .First()
+            .Select(c => c.Case),
+    ];
 
     /// <summary>The wood with movement it lacks worked out from its shrinkage: Eq. 13-3 for one percent from 10 %.</summary>
     public static Wood WithMovement(Wood wood) => wood.MovementRadial is not null && wood.MovementTangential is not null ? wood : wood with

@@ -47,6 +47,9 @@ internal sealed class WoodReader(Wood wood)
     /// <summary>What was asked for and is not known, each once, in the order of asking.</summary>
     public IReadOnlyList<WoodProperty> Missing => _missing;
 
+    /// <summary>What was asked for, one bit for each property.</summary>
+    public int Asked { get; private set; }
+
     /// <summary>The movement across the rings (quarter) or along them (flat), per % moisture.</summary>
     public double Movement(bool radial) => radial
         ? Need(wood.MovementRadial, WoodProperty.MovementRadial)
@@ -78,6 +81,7 @@ internal sealed class WoodReader(Wood wood)
 
     private double Need(WoodValue? value, WoodProperty property)
     {
+        Asked |= 1 << (int)property;
         if (value is null && !_missing.Contains(property))
         {
             _missing.Add(property);

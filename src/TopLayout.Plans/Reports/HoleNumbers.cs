@@ -141,6 +141,8 @@ internal static class HoleNumbers
         var onWall = new[] { channel.InnerMm, channel.OuterMm }.Any(w => Math.Abs(w - from) < StepApartMm || Math.Abs(w - to) < StepApartMm);
         return onWall ? "; an edge of the hole reinforcement lies under a wall: move it"
             : from <= channel.InnerMm - OverlapMm && to >= channel.OuterMm + OverlapMm ? "; the hole reinforcement covers both walls"
-            : "; the hole reinforcement does not reach past both walls";
+            : Math.Min(channel.InnerMm - from, to - channel.OuterMm) is var past and > 0
+                ? $"; the hole reinforcement reaches {LengthText.WithUnit(past, layout.Design.Units)} past the walls, {LengthText.WithUnit(OverlapMm, layout.Design.Units)} are good"
+                : "; the hole reinforcement does not reach past both walls";
     }
 }

@@ -28,6 +28,11 @@ internal static class SideStrips
                 yield return isEven ? ["neck flat, corner to corner", 2 * half] : [$"neck flat, centre line to the {word} corner", half];
             }
 
+            if (!hasFlat && pieces[0] is [{ IsArc: false } heel, ..])
+            {
+                yield return isEven ? ["neck flat, shoulder to shoulder", 2 * heel.Length] : [$"neck flat, centre line to the {word} shoulder", heel.Length];
+            }
+
             var strips = pieces.Skip(hasFlat ? 1 : 0).ToList();
             foreach (var (i, strip) in strips.Index())
             {

@@ -88,7 +88,7 @@ internal sealed class FindingMarks
             y -= 5;
             board.Write(
                 "findings",
-                $"{NumberFormat.Whole(number)} {FindingText.Word(finding.Severity)}: {Short(finding.Subject)}, {NumberFormat.Trimmed(finding.Measured!.Value.Value, 0)} mm",
+                $"{NumberFormat.Whole(number)} {FindingText.Word(finding.Severity)}: {Short(finding.Subject)}, {Lengths(finding)} mm",
                 new Point2(topLeft.X, y),
                 role: Role.Text,
                 emphasis: Of(finding.Severity));
@@ -99,6 +99,15 @@ internal sealed class FindingMarks
 
     private static IEnumerable<Finding> Marked(ReviewedTop top) =>
         top.Findings.Where(f => f.Where is not null && f.Severity is Severity.Fail or Severity.Warning or Severity.Note);
+
+    // Of the marks of a run, and what both faces have together where that decides.
+    private static string Lengths(Finding finding)
+    {
+        var measured = finding.Measured!.Value.Value;
+        var marks = IsRun(finding) ? finding.AlsoAt.Prepend(finding.Where!.Value).Select(w => w.From.DistanceTo(w.To)).OrderDescending().ToList() : [measured];
+        var own = string.Join(" and ", marks.Select(l => NumberFormat.Trimmed(l, 0)).Distinct());
+        return measured - marks[0] > 1 ? $"{own}, together {NumberFormat.Trimmed(measured, 0)}" : own;
+    }
 
     // Of many edges in line the first two; the report has them all.
     private static string Short(string subject) => subject.Split(" and ") is [var first, var second, _, .. var more]

@@ -1,6 +1,5 @@
 using TopLayout.Drawing;
 using TopLayout.Geometry;
-using TopLayout.Lutherie.Checks;
 using TopLayout.Lutherie.Findings;
 using TopLayout.Lutherie.Parts;
 
@@ -26,7 +25,7 @@ internal static class GrainSheet
         board.Line("centre line", Role.Centre, new Point2(0, body.Max.Y + 6), new Point2(0, body.Min.Y - 6));
         foreach (var member in layout.Members)
         {
-            Edges(board, member, [.. top.Grain.Sides.Where(s => s.Member == member.Name)], view);
+            Edges(board, member, Verdicts(top, member), view);
         }
 
         var marks = FindingMarks.OnGrainSheet(top);
@@ -41,12 +40,17 @@ internal static class GrainSheet
         return board.Finish("grain", $"Grain - {layout.Design[Identity.Name].Value}", "Glued edges of both faces by the verdict of the grain check, full size, seen from outside, neck up.");
     }
 
+    // By edge: the verdict on its side, and those of the findings that speak of it.
+    private static ILookup<string, Severity> Verdicts(ReviewedTop top, Member member) => top.Grain.Sides.Where(s => s.Member == member.Name).Select(s => (s.Edge, s.Severity))
+        .Concat(top.Findings.SelectMany(f => f.Edges.Where(e => e.Part == member.Name).Select(e => (e.Edge, f.Severity))))
+        .ToLookup(v => v.Edge, v => v.Severity, StringComparer.Ordinal);
+
     // The edges that give most to a run by the verdict on it, noted ones like the mark of a note, the others faint.
-    private static void Edges(SheetBoard board, Member member, IReadOnlyList<SideVerdict> sides, FaceView view)
+    private static void Edges(SheetBoard board, Member member, ILookup<string, Severity> verdicts, FaceView view)
     {
         foreach (var edge in member.Footprint.Edges)
         {
-            var own = sides.Where(s => s.Edge == edge.Label).Select(s => (Severity?)s.Severity).DefaultIfEmpty(null).Max();
+            var own = verdicts[edge.Label].Select(s => (Severity?)s).DefaultIfEmpty(null).Max();
             var contour = new Contour([new Vertex(edge.Start, edge.Bulge), new Vertex(edge.End)], isClosed: false);
             board.Draw(member.Name, own == Severity.Note ? Role.Finding : Role.Mark, view.Map(contour), Of(own));
         }

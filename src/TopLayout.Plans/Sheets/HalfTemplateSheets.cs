@@ -53,6 +53,6 @@ internal static class HalfTemplateSheets
     private static bool IsInset(Layout layout) => layout.Body.PlateEdge != layout.Outline;
 
     private static string What(Layout layout) => IsInset(layout)
-        ? $"plate, {LengthText.WithUnit(layout.Design[Ledge.Binding].Value, layout.Design.Units)} inside the binding"
+        ? $"plate, {LengthText.WithUnit(layout.Design[Ledge.Binding].Value, layout.Design.Units)} inside the rim's outer face"
         : "plate";
 }

@@ -56,7 +56,7 @@ internal static class PartSheets
         foot = Places(board, layout, alike, new Point2(left, foot - 7));
         foreach (var mark in covered)
         {
-            board.Write("places", $"dashed: {mark.Name}, {LengthText.WithUnit(mark.ThicknessMm, layout.Design.Units)} deep, in the face glued to the top", new Point2(left, foot));
+            board.Write("places", $"dashed: {mark.Name}, {LengthText.WithUnit(mark.Line.Bounds.Width, layout.Design.Units)} wide, {LengthText.WithUnit(mark.ThicknessMm, layout.Design.Units)} deep, in the face glued to the top", new Point2(left, foot));
             foot -= LineMm;
         }
 

@@ -1,5 +1,6 @@
 using TopLayout.Drawing;
 using TopLayout.Geometry;
+using TopLayout.Lutherie.Designs;
 using TopLayout.Lutherie.Findings;
 using TopLayout.Lutherie.Parts;
 
@@ -12,7 +13,8 @@ namespace TopLayout.Plans.Sheets;
 internal static class TitleBlock
 {
     private const string Part = "title block";
-    private const double BarMm = 100;
+    private static readonly (double StepMm, int Steps, string Length) Metric = (25, 4, "100 mm");
+    private static readonly (double StepMm, int Steps, string Length) Inches = (25.4, 4, "4 in");
 
     /// <summary>Draws the block below a height, from a left edge, at least as wide as asked, mm; returns its lower edge.</summary>
     /// <param name="board">The sheet.</param>
@@ -44,7 +46,7 @@ internal static class TitleBlock
         if (isFullSize)
         {
             y -= 9;
-            Bar(board, new Point2(x, y));
+            Bar(board, new Point2(x, y), design.Units == LengthUnit.Inch ? Inches : Metric);
         }
 
         var right = Math.Max(topLeft.X + widthMm, labels.Max(l => l.Bounds.Max.X) + 4);
@@ -69,17 +71,17 @@ internal static class TitleBlock
             + $" humidity, {Percent(design[SeasonSection.Temperature].Value)} °C";
     }
 
-    private static void Bar(SheetBoard board, Point2 start)
+    private static void Bar(SheetBoard board, Point2 start, (double StepMm, int Steps, string Length) bar)
     {
-        var end = start + new Vec2(BarMm, 0);
+        var end = start + new Vec2(bar.StepMm * bar.Steps, 0);
         board.Line(Part, Role.Dimension, start, end);
-        foreach (var at in (ReadOnlySpan<double>)[0, 25, 50, 75, 100])
+        for (var step = 0; step <= bar.Steps; step++)
         {
-            var height = at is 0 or BarMm ? 4 : 2;
-            board.Line(Part, Role.Dimension, start + new Vec2(at, 0), start + new Vec2(at, height));
+            var foot = start + new Vec2(step * bar.StepMm, 0);
+            board.Line(Part, Role.Dimension, foot, foot + new Vec2(0, step == 0 || step == bar.Steps ? 4 : 2));
         }
 
-        var words = board.Write(Part, "100 mm", end + new Vec2(3, 0), role: Role.Dimension);
+        var words = board.Write(Part, bar.Length, end + new Vec2(3, 0), role: Role.Dimension);
         board.KeepWhole(new Box2(start, end + new Vec2(0, 4)).Union(words.Bounds));
     }
 }

@@ -27,6 +27,7 @@ internal static class TongueSheet
             board.Draw(Block.Neck.Name, Role.Mark, view.Map(new Contour([new Vertex(edge.Start, edge.Bulge), new Vertex(edge.End)], isClosed: false)));
         }
 
+        Face(board, tongue, block, view);
         if (layout.FindMark(TrussRod.Name) is { } slot)
         {
             board.Draw(slot.Name, Role.Hidden, view.Map(slot.Line));
@@ -41,6 +42,21 @@ internal static class TongueSheet
         var foot = TitleBlock.Draw(board, top, "Tongue: template, full size", FaceMarks.Reading(view), new Point2(drawn.Min.X, drawn.Min.Y - 12), board.Extents.Width);
         Legend.Draw(board, new Point2(drawn.Min.X, foot - 4));
         return board.Finish("tongue", $"Tongue template - {layout.Design[Identity.Name].Value}", "The tongue of the neck block at full size, to cut out.");
+    }
+
+    // The block's face to both sides of the tongue's root.
+    private static void Face(SheetBoard board, Member tongue, Member block, FaceView view)
+    {
+        var face = block.Footprint.Outer.Segments.First(e => e.Label == Block.FaceEdge);
+        var ends = new[] { face.Start, face.End }.OrderBy(p => p.X).ToArray();
+        var root = tongue.Footprint.Outer.Vertices.Select(v => v.Position).Where(p => Math.Abs(p.Y - ends[0].Y) <= Tolerances.ShortestMm).Select(p => p.X).ToList();
+        foreach (var (from, to) in (ReadOnlySpan<(double, double)>)[(ends[0].X, root.DefaultIfEmpty(ends[1].X).Min()), (root.DefaultIfEmpty(ends[1].X).Max(), ends[1].X)])
+        {
+            if (to - from > Tolerances.ShortestMm)
+            {
+                board.Draw(Block.Neck.Name, Role.Mark, view.Map(new Contour([new Vertex(new Point2(from, ends[0].Y)), new Vertex(new Point2(to, ends[0].Y))], isClosed: false)));
+            }
+        }
     }
 
     private static void Measures(SheetBoard board, Layout layout, Box2 body)

@@ -162,7 +162,7 @@ public class GrainCheckTests
 
         var note = Assert.Single(found);
         Assert.Equal(
-            "the walls of the rosette channel run along the grain for 53 mm at either side of the hole; they weaken the top there, and nothing pulls on them; "
+            "the walls of the rosette channel run along the grain for 53 and 47 mm at either side of the hole; they weaken the top there, and nothing pulls on them; "
             + "the outer edge of the hole reinforcement on the other face lies on the same grain line",
             note.Sentence);
         Assert.Equal(

@@ -86,7 +86,7 @@ public class SheetWordsTests
     public void Outline_EndsOfArcs_HaveTheirPlaces(string place) => Assert.Contains(place, Drawn.One("arc-chain", "outline").Words());
 
     [Theory]
-    [InlineData("measured", "half-template-bass", "Half-template of the plate, 1.8 mm inside the binding, bass half, full size", "1.8: neck end of the plate", "bass half")]
+    [InlineData("measured", "half-template-bass", "Half-template of the plate, 1.8 mm inside the rim's outer face, bass half, full size", "1.8: neck end of the plate", "bass half")]
     [InlineData("auditorium", "half-template", "Half-template of the plate, both halves alike, full size", "0: neck edge", "treble half; turn over for bass")]
     public void HalfTemplate_SaysOfWhatItIsHalf(string preset, string name, string title, string neck, string half)
     {
@@ -232,6 +232,6 @@ public class SheetWordsTests
             Assert.DoesNotContain(sheet.Shapes.OfType<ContourShape>(), s => s.Role == Role.Hatch && box.Overlaps(s.Bounds) && box.Contains(s.Contour.Segments[0].PointAt(0.5)));
         }
 
-        Assert.Contains("dashed: truss-rod slot, 4 mm deep, in the face glued to the top", Drawn.One("tapered-tongue", "parts", "neck-block").Words());
+        Assert.Contains("dashed: truss-rod slot, 7 mm wide, 4 mm deep, in the face glued to the top", Drawn.One("tapered-tongue", "parts", "neck-block").Words());
     }
 }
