@@ -105,7 +105,7 @@ internal static class GrainWords
                 + $"{(sides is [var only] ? $"on the {only} side" : "at either side")} of the hole; they weaken the top there, and nothing pulls on them";
         }
 
-        var edges = string.Join(" and ", ByMember(named).Select(m => $"{Listed([.. m.Select(c => $"the {c.Label}")])} of the {m.Key}"));
+        var edges = string.Join(" and ", ByMember(named).Select(m => $"{Say.Listed([.. m.Select(c => $"the {c.Label}")])} of the {m.Key}"));
         var middle = run.From.MidpointTo(run.To);
         return $"{edges} {(named.Length == 1 ? "runs" : "run")} along the grain for {Say.TwoDigits(run.LengthMm)} mm without support, "
             + $"at {Say.Degrees(Rounded(named.Min(c => c.LeastAngle)))} to it, {Say.Mm(-run.To.Y)} to {Say.Mm(-run.From.Y)} from the neck edge "
@@ -114,11 +114,8 @@ internal static class GrainWords
 
     // What stops a crack on the rest of these edges.
     private static string Support(GrainScene scene, GrainRun run) => scene.HoldersBeside(run) is { Count: > 0 } holders
-        ? $"elsewhere {Listed([.. holders.Select(h => $"the {h}")])} {(holders is [var only] && only != Rim.Sides.Key ? "supports" : "support")} it"
+        ? $"elsewhere {Say.Listed([.. holders.Select(h => $"the {h}")])} {(holders is [var only] && only != Rim.Sides.Key ? "supports" : "support")} it"
         : "nothing supports it anywhere";
-
-    private static string Listed(IReadOnlyList<string> words) =>
-        words.Count < 2 ? words[0] : $"{string.Join(", ", words.SkipLast(1))} and {words[^1]}";
 
     private static string Together(GrainRun run, List<Contribution> added, GrainRun? together)
     {

@@ -103,7 +103,7 @@ internal static class SectionBinder
             context.Error(
                 Rules.GivenTwice,
                 $"{group.Section.Key}.{given[^1].Key}",
-                $"{string.Join(", ", keys.SkipLast(1))} and {keys[^1]} say the same thing in different ways; only one may be written",
+                $"{Say.Listed(keys)} say the same thing in different ways; only one may be written",
                 given[^1].KeyPlace,
                 $"delete all but one of these lines",
                 [.. given.SkipLast(1).Select(e => e.KeyPlace)]);

@@ -33,7 +33,7 @@ internal static class SectionGroupBinder
         context.Error(
             Rules.GivenTwice,
             written[^1].Section.Key,
-            $"{string.Join(", ", headers.SkipLast(1))} and {headers[^1]} say the same thing in different ways; only one may be written",
+            $"{Say.Listed(headers)} say the same thing in different ways; only one may be written",
             written[^1].Header,
             "delete all but one of these sections",
             [.. written.SkipLast(1).Select(s => s.Header)]);

@@ -33,6 +33,9 @@ public static class Say
         return Number(value, decimals == 0 ? "0" : "0." + new string('0', decimals));
     }
 
+    /// <summary>Words in a row: "a", "a and b", "a, b and c".</summary>
+    public static string Listed(IReadOnlyList<string> words) => words.Count < 2 ? words[0] : $"{string.Join(", ", words.SkipLast(1))} and {words[^1]}";
+
     private static string Number(double value, string format)
     {
         var text = value.ToString(format, CultureInfo.InvariantCulture);

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using TopLayout.Drawing;
 using TopLayout.Drawing.Labels;
 using TopLayout.Geometry;
@@ -103,6 +104,6 @@ internal static class MemberLabel
         footprint.Contains(p) && footprint.Edges.All(e => e.DistanceTo(p) >= ClearMm) && others.All(o => o.DistanceTo(p) >= ClearMm);
 
     // A quarter of the width off the centre line.
-    private static System.Collections.Immutable.ImmutableArray<Point2> Quarters(Box2 box) =>
+    private static ImmutableArray<Point2> Quarters(Box2 box) =>
         [new Point2(box.Center.X + (box.Width / 4), box.Center.Y), new Point2(box.Center.X - (box.Width / 4), box.Center.Y)];
 }

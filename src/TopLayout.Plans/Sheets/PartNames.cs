@@ -1,5 +1,6 @@
 using System.Globalization;
 using TopLayout.Drawing;
+using TopLayout.Lutherie.Findings;
 using TopLayout.Lutherie.Parts;
 
 namespace TopLayout.Plans.Sheets;
@@ -19,15 +20,15 @@ internal static class PartNames
         }
 
         var groups = alike.Select(m => Split(m.Name)).GroupBy(n => (n.Stem, n.IsNumbered)).Select(g => Phrase(g.Key.Stem, g.Key.IsNumbered, [.. g.Select(n => n.Last)]));
-        return Listed([.. groups]);
+        return Say.Listed([.. groups]);
     }
 
     private static string Phrase(string stem, bool isNumbered, IReadOnlyList<string> lasts) => (isNumbered, lasts.Count) switch
     {
         (true, 1) => $"{stem} {lasts[0]}",
-        (true, _) => $"{stem}s {Listed(Ranges([.. lasts.Select(n => int.Parse(n, CultureInfo.InvariantCulture)).Order()]))}",
+        (true, _) => $"{stem}s {Say.Listed(Ranges([.. lasts.Select(n => int.Parse(n, CultureInfo.InvariantCulture)).Order()]))}",
         _ when lasts[0].Length == 0 => stem,
-        _ => $"{stem}, {Listed(lasts)}",
+        _ => $"{stem}, {Say.Listed(lasts)}",
     };
 
     // "cleat 3" is numbered; "hole reinforcement, bass" has a side; else the name is whole.
@@ -58,6 +59,4 @@ internal static class PartNames
 
         return said;
     }
-
-    private static string Listed(IReadOnlyList<string> words) => words.Count == 1 ? words[0] : $"{string.Join(", ", words.Take(words.Count - 1))} and {words[^1]}";
 }
