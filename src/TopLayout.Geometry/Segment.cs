@@ -140,8 +140,37 @@ public readonly record struct Segment(Point2 Start, Point2 End, double Bulge = 0
         return p.DistanceTo(Start) <= p.DistanceTo(End) ? 0 : 1;
     }
 
-    /// <summary>Distance from a point to the segment, mm.</summary>
-    public double DistanceTo(Point2 p) => p.DistanceTo(PointAt(NearestFraction(p)));
+    /// <summary>
+    /// Distance from a point to the segment, mm. Beside an arc it is |d − R|, with d the distance to the centre: written as
+    /// |d² − R²|/(d + R), both times the bulge, so that no centre is needed and a flat arc loses no digits.
+    /// </summary>
+    public double DistanceTo(Point2 p)
+    {
+        if (!IsArc)
+        {
+            return p.DistanceTo(PointAt(NearestFraction(p)));
+        }
+
+        var (chord, fromStart, square) = (End - Start, p - Start, Bulge * Bulge);
+        var outward = (fromStart - (chord / 2)) * Bulge - (chord.Left * ((1 - square) / 4));
+        if (!Holds(outward * Math.Sign(Bulge)))
+        {
+            return Math.Min(p.DistanceTo(Start), p.DistanceTo(End));
+        }
+
+        var power = (Bulge * fromStart.Dot(fromStart - chord)) - (fromStart.Dot(chord.Left) * ((1 - square) / 2));
+        return Math.Abs(power) / (outward.Length + (chord.Length * ((1 + square) / 4)));
+    }
+
+    /// <summary>
+    /// True when the arc, seen from its centre, lies in a direction: the direction is turned from the arc's middle by no more than half
+    /// the sweep, whose tangent is 2b/(1 − b²). Only meaningful when <see cref="IsArc"/>.
+    /// </summary>
+    public bool Holds(Vec2 direction)
+    {
+        var middle = (End - Start).Left * -Math.Sign(Bulge);
+        return Math.Abs(middle.Cross(direction)) * (1 - (Bulge * Bulge)) <= 2 * Math.Abs(Bulge) * middle.Dot(direction);
+    }
 
     /// <summary>
     /// The signed share of a fraction at which an arc looks from its centre along <paramref name="direction"/>: in [0, 1] on the
@@ -187,11 +216,10 @@ public readonly record struct Segment(Point2 Start, Point2 End, double Bulge = 0
         var (center, radius) = (Center, Radius);
         foreach (var axis in (ReadOnlySpan<Vec2>)[Vec2.UnitX, Vec2.UnitY, -Vec2.UnitX, -Vec2.UnitY])
         {
-            var fraction = FractionOfDirection(axis);
-            if (fraction is > 0 and < 1)
+            if (Holds(axis))
             {
                 // From the centre it is exact on a half turn; a flat arc's centre lies too far off.
-                var p = Math.Abs(Bulge) < 0.1 ? PointAt(fraction) : center + (axis * radius);
+                var p = Math.Abs(Bulge) < 0.1 ? PointAt(Math.Clamp(FractionOfDirection(axis), 0, 1)) : center + (axis * radius);
                 box = box.Union(new Box2(p, p));
             }
         }

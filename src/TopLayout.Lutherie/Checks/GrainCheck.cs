@@ -82,7 +82,7 @@ public static class GrainCheck
     private static IEnumerable<Finding> Passes(GrainScene scene, ImmutableArray<SideVerdict> sides, List<(GrainRun Run, Finding Finding)> runs)
     {
         var spoken = runs.SelectMany(r => r.Run.Contributions).Select(c => c.Member).ToHashSet(StringComparer.Ordinal);
-        var worstOf = sides.GroupBy(s => s.Member, StringComparer.Ordinal).ToDictionary(g => g.Key, g => g.MaxBy(s => s.RunMm), StringComparer.Ordinal);
+        var worstOf = sides.GroupBy(s => s.Member, StringComparer.Ordinal).ToDictionary(g => g.Key, g => g.MaxBy(s => Math.Round(s.RunMm / RunPatches.EqualMm)), StringComparer.Ordinal);
         foreach (var member in scene.Members.Where(m => !spoken.Contains(m.Name)))
         {
             var worst = worstOf.GetValueOrDefault(member.Name);

@@ -15,9 +15,11 @@ internal static class GrainFindings
     {
         var own = scene.Sides.Select(r => new Own(r, scene.Verdict(r))).ToLookup(s => s.Run.Contributions[0].Member, StringComparer.Ordinal);
         var shortest = Math.Min(ShortestMm, scene.Calibration.PassLengthMm);
-        var (inside, outside) = (scene.Runs(TopFace.Inside, shortest), scene.Runs(TopFace.Outside, shortest));
         var found = new List<Found>();
-        var (behindInside, behindOutside) = (new RunsByX(outside), new RunsByX(inside));
+        var outside = scene.Runs(TopFace.Outside, shortest);
+        var behindInside = new RunsByX(outside);
+        var inside = scene.Runs(TopFace.Inside, shortest, behindInside);
+        var behindOutside = new RunsByX(inside);
         foreach (var (run, others) in inside.Select(r => (r, behindInside)).Concat(outside.Select(r => (r, behindOutside))))
         {
             // A longer line is no milder than a part of it: neither one member's own run, nor one face's.
@@ -80,10 +82,12 @@ internal static class GrainFindings
     private static string Partners(Found found) => string.Join(
         '/', (found.Together ?? found.Run).Contributions.Select(c => c.Member).Distinct().Order(StringComparer.Ordinal));
 
-    // The run and all runs of the other face on its grain line, as one; null when there are none.
+    // The run and all runs of the other face on its grain line, as one; null when there are none. Edges that cross the line as a support does
+    // do not lengthen it.
     private static GrainRun? Together(GrainRun run, IEnumerable<GrainRun> others, Calibration calibration)
     {
         var partners = others.Where(o => IsSameLine(o, run, calibration)
+            && o.Contributions.Any(c => c.LeastAngle < calibration.SupportLeastAngle)
             && Math.Min(o.ToY, run.ToY) - Math.Max(o.FromY, run.FromY) >= -calibration.MergeGapMm).ToList();
         return partners.Count == 0 ? null : run with
         {

@@ -65,11 +65,18 @@ internal sealed class GrainScene
     /// The distinct runs over the edges of all members of a face together that are longer than a floor, mm; of runs that are one the worst,
     /// and of those alike the longest. Longest first.
     /// </summary>
-    public ImmutableArray<GrainRun> Runs(TopFace face, double floorMm) => GrainRuns.Distinct(
-        Pieces.Where(p => _members[p.Member].Face == face),
-        _scan,
-        floorMm,
-        new GrainRuns.Weights(run => (int)Verdict(run).Severity, Calibration.PassLengthMm, (int)Severity.Fail));
+    /// <param name="face">The face.</param>
+    /// <param name="floorMm">The floor, mm.</param>
+    /// <param name="behind">The runs of the other face: what is too short to ask for anything by itself is looked at only where one of them lies.</param>
+    public ImmutableArray<GrainRun> Runs(TopFace face, double floorMm, RunsByX? behind = null)
+    {
+        var weights = new GrainRuns.Weights(run => (int)Verdict(run).Severity, Calibration.PassLengthMm, (int)Severity.Fail);
+        return GrainRuns.Distinct(
+            Pieces.Where(p => _members[p.Member].Face == face),
+            _scan,
+            floorMm,
+            behind is null ? weights : weights with { WhereShort = (grain, box) => behind.IsNear(grain, box, 2 * Calibration.BandHalfWidthMm, Calibration.MergeGapMm) });
+    }
 
     public RunVerdict Verdict(GrainRun run) => RunVerdict.Of(run, Loads, Calibration);
 

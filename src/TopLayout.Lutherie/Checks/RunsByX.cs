@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using TopLayout.Geometry;
 using TopLayout.Lutherie.Mechanics;
 
 namespace TopLayout.Lutherie.Checks;
@@ -23,6 +24,21 @@ internal sealed class RunsByX
         {
             yield return _runs[i];
         }
+    }
+
+    /// <summary>True when a run lies on a line no further from a box than a distance, and along it no further than a gap, mm.</summary>
+    public bool IsNear(Angle grain, Box2 box, double distanceMm, double gapMm)
+    {
+        var first = _lines.BinarySearch(box.Min.X - distanceMm);
+        for (var i = first < 0 ? ~first : FirstEqual(first); i < _runs.Length && _lines[i] <= box.Max.X + distanceMm; i++)
+        {
+            if (_runs[i].Grain == grain && _runs[i].FromY <= box.Max.Y + gapMm && _runs[i].ToY >= box.Min.Y - gapMm)
+            {
+                return true;
+            }
+        }
+
+        return false;
     }
 
     private int FirstEqual(int i)

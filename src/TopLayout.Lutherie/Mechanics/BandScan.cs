@@ -1,10 +1,17 @@
+using TopLayout.Geometry;
+
 namespace TopLayout.Lutherie.Mechanics;
 
 /// <summary>A run found on a grain line.</summary>
 /// <param name="X">The grain line in the grain's frame, mm.</param>
 /// <param name="Run">The run.</param>
 /// <param name="Interval">Which of the intervals between events it lies in: runs of one interval that overlap are of the same edges.</param>
-internal readonly record struct RunAt(double X, Stretch Run, int Interval = 0);
+/// <param name="IsOfOne">True when one piece alone makes it: its length only grows or only shrinks within the interval.</param>
+internal readonly record struct RunAt(double X, Stretch Run, int Interval = 0, bool IsOfOne = false)
+{
+    /// <summary>True when between two lines of one interval the run of the same one piece is no shorter than the shorter of them.</summary>
+    public bool GoesOnTo(RunAt next) => IsOfOne && next.IsOfOne && Interval == next.Interval && Run.Overlaps(next.Run);
+}
 
 /// <summary>
 /// A band of half-width w swept across pieces that share one frame. Which pieces it holds changes only at events: where the band's edge
@@ -95,7 +102,8 @@ internal sealed class BandScan
     /// </summary>
     /// <param name="floorMm">Shorter runs are left out, mm.</param>
     /// <param name="onlyLongest">True to leave out also what is shorter than the longest found so far.</param>
-    public RunPatches Patches(double floorMm, bool onlyLongest)
+    /// <param name="floorAt">Where none longer than this can lie, in a box, none is looked for, mm; the floor itself when left out.</param>
+    public RunPatches Patches(double floorMm, bool onlyLongest, Func<Box2, double>? floorAt = null)
     {
         _patches.Begin(floorMm, onlyLongest);
         foreach (var (from, to, active) in Intervals())
@@ -105,7 +113,11 @@ internal sealed class BandScan
             while (start < active.Count)
             {
                 var (end, low, high) = Cluster(active, start);
-                if (high - low > _patches.Floor)
+                var isLong = high - low > _patches.Floor;
+                var floor = isLong && floorAt is not null
+                    ? Math.Max(_patches.Floor, floorAt(new Box2(new Point2(from - _w, low), new Point2(to + _w, high))))
+                    : _patches.Floor;
+                if (isLong && high - low > floor && _cluster.Bound(active, start, end, from, to) > floor)
                 {
                     _cluster.Scan(active, start, end, (low, high), from, to, _patches);
                 }

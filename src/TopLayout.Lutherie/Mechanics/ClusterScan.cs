@@ -31,7 +31,6 @@ internal sealed class ClusterScan(Calibration calibration)
     private readonly List<Stretch> _middle = [];
     private readonly List<Stretch> _probe = [];
     private readonly List<Stretch> _probed = [];
-    private bool _isAlone;
     private bool _hasArc;
 
     /// <summary>The settings.</summary>
@@ -49,6 +48,30 @@ internal sealed class ClusterScan(Calibration calibration)
         HighEnds,
     }
 
+    /// <summary>
+    /// A length that no run of the pieces from one number to another exceeds anywhere in the interval, mm: of the free ones all they
+    /// reach, of the supported only what they cover throughout.
+    /// </summary>
+    public double Bound(List<BandEdge> active, int start, int end, double from, double to)
+    {
+        _runs.Clear();
+        for (var i = start; i < end; i++)
+        {
+            var edge = active[i];
+            if (edge.IsSupported)
+            {
+                var (a, b) = (edge.StretchAt(from, _w), edge.StretchAt(to, _w));
+                _runs.Add(true, Math.Max(a.Low, b.Low), Math.Min(a.High, b.High));
+            }
+            else
+            {
+                _runs.Add(false, edge.Reach.Low, edge.Reach.High);
+            }
+        }
+
+        return Longest(_found);
+    }
+
     /// <summary>Adds the runs of the pieces from one number to another, at every station of the interval.</summary>
     public void Scan(
         List<BandEdge> active, int start, int end, (double Low, double High) free, double from, double to, RunPatches patches)
@@ -62,14 +85,13 @@ internal sealed class ClusterScan(Calibration calibration)
             }
         }
 
-        // The stretch of one piece alone only grows or only shrinks between two events: its bend has one sign.
-        _isAlone = _edges.Count == 1;
-        _hasArc = !_isAlone && _edges.Exists(e => e.Edge.IsArc);
-        if (_isAlone && Math.Max(At(from, _found).Longest, At(to, _found).Longest) <= patches.Floor)
+        if (_edges.Count == 1)
         {
+            ScanOne(_edges[0], from, to, patches);
             return;
         }
 
+        _hasArc = _edges.Exists(e => e.Edge.IsArc);
         patches.BeginCluster();
         var last = At(from, _found);
         patches.Add(from, _found);
@@ -82,16 +104,30 @@ internal sealed class ClusterScan(Calibration calibration)
         patches.EndCluster();
     }
 
+    // The stretch of one free piece alone only grows or only shrinks between two events: its bend has one sign.
+    private void ScanOne(BandEdge edge, double from, double to, RunPatches patches)
+    {
+        var first = edge.StretchAt(from, _w);
+        if (Math.Max(first.Length, edge.StretchAt(to, _w).Length) <= patches.Floor)
+        {
+            return;
+        }
+
+        patches.BeginCluster();
+        patches.Add(from, first);
+        var steps = (int)Math.Ceiling((to - from) / _w);
+        for (var i = 1; i <= steps; i++)
+        {
+            var x = i == steps ? to : from + ((to - from) * i / steps);
+            patches.Add(x, edge.StretchAt(x, _w));
+        }
+
+        patches.EndCluster();
+    }
+
     // From one station to the next; where the make-up changes between them, by way of the lines where it does.
     private Line Step(Line last, double x, RunPatches patches)
     {
-        if (_isAlone)
-        {
-            var next = At(x, _found);
-            patches.Add(x, _found);
-            return next;
-        }
-
         var (middle, end) = (At((last.X + x) / 2, _middle), At(x, _found));
         if (last.MakeUp == middle.MakeUp && middle.MakeUp == end.MakeUp)
         {
@@ -145,6 +181,13 @@ internal sealed class ClusterScan(Calibration calibration)
             _runs.Add(edge.IsSupported, s.Low, s.High);
         }
 
+        var longest = Longest(found);
+        return new Line(x, longest, _runs.MakeUp);
+    }
+
+    // All runs stand in the list after.
+    private double Longest(List<Stretch> found)
+    {
         _runs.Into(found);
         var longest = 0.0;
         foreach (var run in found)
@@ -152,7 +195,7 @@ internal sealed class ClusterScan(Calibration calibration)
             longest = Math.Max(longest, run.Length);
         }
 
-        return new Line(x, longest, _runs.MakeUp);
+        return longest;
     }
 
     // The top of the longest run between two lines when the middle or a probe near either end rises over both; null when none does.

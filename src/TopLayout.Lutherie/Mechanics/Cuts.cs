@@ -37,7 +37,7 @@ internal static class Cuts
         var along = GrainAngle.Direction(grain);
         foreach (var direction in (ReadOnlySpan<Vec2>)[along, along.Left, -along, -along.Left])
         {
-            cuts.Add(edge.FractionOfDirection(direction));
+            AddAlong(edge, direction, cuts);
         }
     }
 
@@ -61,15 +61,24 @@ internal static class Cuts
         {
             if (near.Overlaps(others.Boxes[i]))
             {
+                var isCorner = i > 0 && others.Edges[i - 1].End == others.Edges[i].Start;
+                AtCorner(edge, isCorner ? null : others.Edges[i].Start, near, reachMm, cuts);
+                AtCorner(edge, others.Edges[i].End, near, reachMm, cuts);
                 AtParallels(edge, others.Edges[i], reachMm, cuts);
             }
         }
     }
 
+    private static void AtCorner(Segment edge, Point2? corner, Box2 near, double reachMm, List<double> cuts)
+    {
+        if (corner is { } p && near.Contains(p))
+        {
+            OnCircle(edge, p, reachMm, null, cuts);
+        }
+    }
+
     private static void AtParallels(Segment edge, Segment other, double reachMm, List<double> cuts)
     {
-        OnCircle(edge, other.Start, reachMm, null, cuts);
-        OnCircle(edge, other.End, reachMm, null, cuts);
         foreach (var d in (ReadOnlySpan<double>)[reachMm, -reachMm])
         {
             if (other.IsArc)
@@ -87,12 +96,12 @@ internal static class Cuts
     // On the line through a point, between two lengths along it. A line beside the edge, and parallel to it, never meets it.
     private static void OnLine(Segment edge, Point2 from, Vec2 along, double low, double high, List<double> cuts)
     {
-        void Add(double fraction, Point2 p)
+        void Add(Point2 p)
         {
             var length = (p - from).Dot(along);
             if (length >= low - Tolerances.TouchMm && length <= high + Tolerances.TouchMm)
             {
-                cuts.Add(fraction);
+                AddAt(edge, p, cuts);
             }
         }
 
@@ -103,7 +112,7 @@ internal static class Cuts
             var fraction = cross == 0 ? -1 : (from - edge.Start).Cross(along) / cross;
             if (fraction is >= 0 and <= 1)
             {
-                Add(fraction, edge.Start + (chord * fraction));
+                Add(edge.Start + (chord * fraction));
             }
 
             return;
@@ -115,8 +124,8 @@ internal static class Cuts
         if (offset <= radius)
         {
             var half = along * Math.Sqrt((radius - offset) * (radius + offset));
-            Add(edge.FractionOfDirection(foot + half - center), foot + half);
-            Add(edge.FractionOfDirection(foot - half - center), foot - half);
+            Add(foot + half);
+            Add(foot - half);
         }
     }
 
@@ -173,7 +182,28 @@ internal static class Cuts
             }
         }
 
-        var line = edge.End - edge.Start;
-        cuts.Add(edge.IsArc ? edge.FractionOfDirection(p - edge.Center) : (p - edge.Start).Dot(line) / line.Dot(line));
+        AddAt(edge, p, cuts);
+    }
+
+    // A point on the circle or line of an edge; beyond its ends there is nothing to cut.
+    private static void AddAt(Segment edge, Point2 p, List<double> cuts)
+    {
+        if (edge.IsArc)
+        {
+            AddAlong(edge, p - edge.Center, cuts);
+        }
+        else
+        {
+            var line = edge.End - edge.Start;
+            cuts.Add((p - edge.Start).Dot(line) / line.Dot(line));
+        }
+    }
+
+    private static void AddAlong(Segment arc, Vec2 fromCenter, List<double> cuts)
+    {
+        if (arc.Holds(fromCenter))
+        {
+            cuts.Add(arc.FractionOfDirection(fromCenter));
+        }
     }
 }

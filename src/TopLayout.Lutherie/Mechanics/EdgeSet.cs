@@ -38,13 +38,25 @@ internal sealed class EdgeSet
         var box = segment.Bounds().Grown(Tolerances.TouchMm);
         for (var i = 0; i < Edges.Length; i++)
         {
-            if (box.Overlaps(Boxes[i]) && Intersections.Of(Edges[i], segment).Count > 0)
+            if (box.Overlaps(Boxes[i]) && !LiesInside(segment, Edges[i]) && Intersections.Of(Edges[i], segment).Count > 0)
             {
                 return true;
             }
         }
 
         return false;
+    }
+
+    // A line between two points inside an arc's circle never meets it.
+    private static bool LiesInside(Segment line, Segment arc)
+    {
+        if (line.IsArc || !arc.IsArc)
+        {
+            return false;
+        }
+
+        var (center, least) = (arc.Center, arc.Radius * (1 - Tolerances.RoundingShare) - Tolerances.TouchMm);
+        return line.Start.DistanceTo(center) < least && line.End.DistanceTo(center) < least;
     }
 
     /// <summary>True when one of some edges starts on, or meets, one of these.</summary>

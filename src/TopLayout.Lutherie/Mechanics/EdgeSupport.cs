@@ -59,10 +59,10 @@ internal sealed class EdgeSupport
         }
     }
 
-    /// <summary>What supports the part of <paramref name="edge"/> between two of its cuts, by name; null when nothing does.</summary>
-    public string? Holder(Segment edge, Segment part)
+    /// <summary>What supports an edge at a fraction of its length and up to the cuts round it, by name; null when nothing does.</summary>
+    public string? Holder(Segment edge, double fraction)
     {
-        var p = part.PointAt(0.5);
+        var p = edge.PointAt(fraction);
         var reach = _calibration.SupportReachMm + Tolerances.TouchMm;
         if (_rim is not null && _rim.IsWithin(p, reach))
         {
@@ -79,7 +79,7 @@ internal sealed class EdgeSupport
 
         foreach (var supporter in _crossing)
         {
-            if (supporter.Reaches(p) && supporter.Crosses(p, part.TangentAt(0.5).Left, _grain.At(p)) && supporter.IsStiff(edge))
+            if (supporter.Reaches(p) && supporter.Crosses(p, edge.TangentAt(fraction).Left, _grain.At(p)) && supporter.IsStiff(edge))
             {
                 return supporter.Member.Name;
             }

@@ -76,7 +76,7 @@ public static class GluedEdges
         }
     }
 
-    private static string? HolderOf(Segment edge, double from, double to, EdgeSupport support) => support.Holder(edge, edge.Part(from, to));
+    private static string? HolderOf(Segment edge, double from, double to, EdgeSupport support) => support.Holder(edge, (from + to) / 2);
 
     private static void AddPart(Segment part, Member member, string? holder, TopGrain grain, ImmutableArray<EdgePiece>.Builder pieces)
     {
@@ -87,5 +87,5 @@ public static class GluedEdges
         }
     }
 
-    private static bool IsLongSide(Segment part, Member member) => GrainAngle.Of(part.TangentAt(0.5), member.Grain).Degrees < 45;
+    private static bool IsLongSide(Segment part, Member member) => GrainAngle.IsMoreAlong(part.TangentAt(0.5), member.Grain);
 }

@@ -12,6 +12,13 @@ public static class GrainAngle
         return Trig.Atan2(Math.Abs(along.Cross(direction)), Math.Abs(along.Dot(direction)));
     }
 
+    /// <summary>True when a direction runs more along the grain than across it: at less than 45°.</summary>
+    public static bool IsMoreAlong(Vec2 direction, Angle grain)
+    {
+        var along = Direction(grain);
+        return Math.Abs(along.Cross(direction)) < Math.Abs(along.Dot(direction));
+    }
+
     /// <summary>The acute angle between two grains, in [0°, 90°].</summary>
     public static Angle Between(Angle a, Angle b) => Angle.FromDegrees(Math.Abs(Math.IEEERemainder(a.Degrees - b.Degrees, 180)));
 

@@ -17,7 +17,14 @@ public static class GrainRuns
     /// <param name="Of">The weight of a run.</param>
     /// <param name="FromMm">No run shorter than this weighs anything, mm.</param>
     /// <param name="Most">The greatest weight there is.</param>
-    internal sealed record Weights(Func<GrainRun, int> Of, double FromMm, int Most);
+    internal sealed record Weights(Func<GrainRun, int> Of, double FromMm, int Most)
+    {
+        /// <summary>
+        /// Whether what lies within a box, in the frame of a grain, weighs anything though no run there can be as long as
+        /// <see cref="FromMm"/>: runs elsewhere are not looked for.
+        /// </summary>
+        public Func<Angle, Box2, bool> WhereShort { get; init; } = (_, _) => true;
+    }
 
     private static readonly Comparison<Contribution> LongestContribution = ByLength;
 
@@ -136,7 +143,8 @@ public static class GrainRuns
     private static void AddRuns(Frame frame, BandScan scan, double floorMm, bool onlyLongest, List<GrainRun> runs, Weights? weights = null)
     {
         scan.Take(frame.Pieces);
-        var patches = scan.Patches(Math.Max(floorMm, EqualMm), onlyLongest);
+        var patches = scan.Patches(
+            Math.Max(floorMm, EqualMm), onlyLongest, weights is null ? null : box => weights.WhereShort(frame.Grain, box) ? 0 : weights.FromMm - EqualMm);
         for (var i = 0; i < patches.Count; i++)
         {
             var longest = ToRun(patches[i], frame.Grain, scan);
@@ -201,7 +209,7 @@ public static class GrainRuns
                 continue;
             }
 
-            var goesOn = first >= 0 && Worst((patch[last].X + patch[i].X) / 2, patch[last].Run) is not null;
+            var goesOn = first >= 0 && (patch[last].GoesOnTo(patch[i]) || Worst((patch[last].X + patch[i].X) / 2, patch[last].Run) is not null);
             (first, last) = (goesOn ? first : i, i);
             var ownMiddle = (patch[first].X + patch[last].X) / 2;
             if (first == nearest.First || Math.Abs(ownMiddle) < Math.Abs(nearest.Middle) - EqualMm)
@@ -210,7 +218,7 @@ public static class GrainRuns
             }
         }
 
-        var (x, run, _) = patch[nearest.First];
+        var (x, run, _, _) = patch[nearest.First];
         var middle = nearest.Middle;
         return Worst(middle, run) is { } found
             ? WithContributions(middle, found, grain, scan)

@@ -15,10 +15,10 @@ internal sealed class RunPatches
 
     private readonly List<RunAt> _found = [];
     private readonly List<int> _leaders = [];
-    private readonly List<int> _before = [];
-    private readonly List<int> _border = [];
-    private readonly List<int> _last = [];
-    private readonly List<int> _own = [];
+    private List<int> _before = [];
+    private List<int> _border = [];
+    private List<int> _last = [];
+    private List<int> _own = [];
     private readonly List<RunAt> _byPatch = [];
     private readonly List<int> _starts = [];
     private readonly List<int> _patchOf = [];
@@ -48,8 +48,7 @@ internal sealed class RunPatches
     public void BeginInterval()
     {
         _interval++;
-        _before.Clear();
-        _before.AddRange(_border);
+        (_before, _border) = (_border, _before);
         _border.Clear();
     }
 
@@ -66,19 +65,18 @@ internal sealed class RunPatches
         _own.Clear();
         foreach (var run in runs)
         {
-            if (run.Length > Floor)
-            {
-                if (_onlyLongest)
-                {
-                    Raise(run.Length);
-                }
-
-                Add(new RunAt(x, run, _interval));
-            }
+            Take(new RunAt(x, run, _interval));
         }
 
-        _last.Clear();
-        _last.AddRange(_own);
+        (_last, _own) = (_own, _last);
+    }
+
+    /// <summary>Takes the run that one piece alone makes on its next line.</summary>
+    public void Add(double x, Stretch run)
+    {
+        _own.Clear();
+        Take(new RunAt(x, run, _interval, IsOfOne: true));
+        (_last, _own) = (_own, _last);
     }
 
     /// <summary>Ends the cluster: its last line is the border to the next interval.</summary>
@@ -158,8 +156,18 @@ internal sealed class RunPatches
         _own.Clear();
     }
 
-    private void Add(RunAt found)
+    private void Take(RunAt found)
     {
+        if (found.Run.Length <= Floor)
+        {
+            return;
+        }
+
+        if (_onlyLongest)
+        {
+            Raise(found.Run.Length);
+        }
+
         var own = _found.Count;
         _found.Add(found);
         _leaders.Add(own);

@@ -147,7 +147,7 @@ public class MeasureTests
         var (c, p) = (RandomCurves.Contour(r, r.Next(2) == 0), RandomCurves.Point(r));
         var place = c.ClosestTo(p);
 
-        Assert.Equal(c.DistanceTo(p), place.Point.DistanceTo(p));
+        Check.Near(c.DistanceTo(p), place.Point.DistanceTo(p), 1e-11);
         Check.Near(0, c.Segments[place.Segment].PointAt(place.Fraction).DistanceTo(place.Point), 0, "place");
         Assert.True(place.Point.DistanceTo(p) <= c.Segments.Min(s => RandomCurves.Samples(s, 500).Min(q => q.DistanceTo(p))) + 1e-9);
     });

@@ -93,6 +93,29 @@ public class SegmentTests
         Assert.True(s.DistanceTo(p) >= sampled - (s.Length / 2000), $"{s} {p}");
     });
 
+    // By definition; the nearest fraction of a very flat arc is known to some 1e-11 of it, its distance better.
+    [Fact]
+    public void DistanceTo_IsTheDistanceToTheNearestPoint() => Trials.Run(2000, r =>
+    {
+        var s = RandomCurves.Segment(r);
+        var arc = s with { Bulge = r.Next(4) switch { 0 => 1, 1 => -1, 2 => Math.CopySign(1e-6 * (1 + r.NextDouble()), s.Bulge), _ => s.Bulge } };
+        var p = r.Next(3) == 0 ? arc.Start.MidpointTo(arc.End) : RandomCurves.Point(r);
+
+        Check.Near(p.DistanceTo(arc.PointAt(arc.NearestFraction(p))), arc.DistanceTo(p), 1e-8, $"{arc} {p}");
+        Check.Near(0, arc.DistanceTo(arc.PointAt(r.NextDouble())), 1e-12 * Math.Max(100, arc.ChordLength), $"{arc}");
+    });
+
+    [Fact]
+    public void Holds_IsTheDirectionsOnTheArc() => Trials.Run(2000, r =>
+    {
+        var arc = RandomCurves.Arc(r);
+        var direction = Trig.Direction(Angle.FromDegrees(360 * r.NextDouble()));
+        var fraction = arc.FractionOfDirection(direction);
+
+        Assert.True(arc.Holds(direction) == fraction is >= 0 and <= 1 || Math.Min(Math.Abs(fraction), Math.Abs(fraction - 1)) < 1e-9, $"{arc} {direction}");
+        Assert.True(arc.Holds(arc.PointAt(0.5) - arc.Center) && !arc.Holds(arc.Center - arc.PointAt(0.5)), $"{arc}");
+    });
+
     [Fact]
     public void Segment_NoLength_HasAPointAndADistance()
     {
