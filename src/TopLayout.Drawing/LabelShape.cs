@@ -1,3 +1,4 @@
+using TopLayout.Drawing.Labels;
 using TopLayout.Geometry;
 
 namespace TopLayout.Drawing;
@@ -7,6 +8,8 @@ public sealed record LabelShape : Shape
 {
     /// <summary>The longest text, characters: what one line of the narrowest format holds after spelling out its signs.</summary>
     public const int MaxLength = 200;
+
+    private readonly Box2 _letters;
 
     /// <summary>A line of text.</summary>
     /// <exception cref="ArgumentException">A text that is blank, overlong or more than one line, a height that is not positive, an anchor that is not finite,
@@ -29,6 +32,7 @@ public sealed record LabelShape : Shape
         Demand(heightMm > 0 && double.IsFinite(heightMm), "a height is positive", nameof(heightMm));
         Demand(role is not (Role.Cut or Role.Pocket), "letters are not walls", nameof(role));
         (Text, Anchor, HeightMm, Alignment, Rotation) = (text, anchor, heightMm, alignment, rotation);
+        _letters = Lettering.Measure(text, heightMm);
     }
 
     /// <summary>The words.</summary>
@@ -47,24 +51,16 @@ public sealed record LabelShape : Shape
     public Angle Rotation { get; }
 
     /// <summary>Where the baseline starts, whatever the alignment, mm.</summary>
-    public Point2 BaselineStart => Lettering.Placement(Text, Anchor, HeightMm, Rotation, Alignment).Apply(new Point2(0, 0));
+    public Point2 BaselineStart => Lettering.Placement(_letters, Anchor, Rotation, Alignment).Apply(new Point2(0, 0));
 
-    /// <summary>The four sides of the box round the letters, turned with the text, counter-clockwise from its lower left, mm.</summary>
-    public Contour Frame => FrameGrown(0);
+    /// <summary>The box round the letters, turned with the text.</summary>
+    public TurnedBox Frame => TurnedBox.Around(Lettering.Placement(_letters, Anchor, Rotation, Alignment).Apply(_letters.Center), _letters, Rotation);
 
     /// <inheritdoc/>
     public override Box2 Bounds => Frame.Bounds;
 
     /// <inheritdoc/>
     public override IReadOnlyList<Contour> Lines => Lettering.Strokes(Text, Anchor, HeightMm, Rotation, Alignment);
-
-    /// <summary>The frame with a margin on all sides, mm.</summary>
-    public Contour FrameGrown(double marginMm)
-    {
-        var box = Lettering.Measure(Text, HeightMm).Grown(marginMm);
-        var placement = Lettering.Placement(Text, Anchor, HeightMm, Rotation, Alignment);
-        return Contour.Polygon(Contour.Rectangle(box).Vertices.Select(v => placement.Apply(v.Position)));
-    }
 
     private static void Demand(bool holds, string rule, string parameter)
     {

@@ -20,10 +20,15 @@ public static class Lettering
     /// </summary>
     public static Box2 Measure(string text, double heightMm)
     {
-        var scale = heightMm / GridPerHeight;
-        var ink = Box2.Around(text.Select(c => GlyphOf(c).Ink));
-        var (bottom, top) = ink.IsEmpty ? (0, GridPerHeight) : (ink.Min.Y, ink.Max.Y);
-        return new Box2(new Point2(0, bottom * scale), new Point2(text.Sum(c => GlyphOf(c).Advance) * scale, top * scale));
+        var (scale, advance, bottom, top) = (heightMm / GridPerHeight, 0.0, double.PositiveInfinity, double.NegativeInfinity);
+        foreach (var character in text)
+        {
+            var glyph = GlyphOf(character);
+            (advance, bottom, top) = (advance + glyph.Advance, Math.Min(bottom, glyph.Ink.Min.Y), Math.Max(top, glyph.Ink.Max.Y));
+        }
+
+        (bottom, top) = bottom > top ? (0, GridPerHeight) : (bottom, top);
+        return new Box2(new Point2(0, bottom * scale), new Point2(advance * scale, top * scale));
     }
 
     /// <summary>The strokes of a text: its baseline starts, is centred or ends at the anchor and runs in the direction of the rotation.</summary>
@@ -35,7 +40,7 @@ public static class Lettering
     public static IReadOnlyList<Contour> Strokes(
         string text, Point2 anchor, double heightMm, Angle rotation = default, Alignment alignment = Alignment.Left)
     {
-        var placement = Placement(text, anchor, heightMm, rotation, alignment);
+        var placement = Placement(Measure(text, heightMm), anchor, rotation, alignment);
         var scale = heightMm / GridPerHeight;
         var strokes = new List<Contour>();
         var start = 0.0;
@@ -49,9 +54,9 @@ public static class Lettering
     }
 
     /// <summary>The move from a text written from the origin to the right, to its place.</summary>
-    internal static Placement Placement(string text, Point2 anchor, double heightMm, Angle rotation, Alignment alignment)
+    internal static Placement Placement(Box2 letters, Point2 anchor, Angle rotation, Alignment alignment)
     {
-        var back = Measure(text, heightMm).Width * alignment switch { Alignment.Left => 0, Alignment.Centre => 0.5, _ => 1 };
+        var back = letters.Width * alignment switch { Alignment.Left => 0, Alignment.Centre => 0.5, _ => 1 };
         var turn = new Placement(default, rotation, false);
         return turn with { Shift = anchor - new Point2(0, 0) - turn.Apply(new Vec2(back, 0)) };
     }

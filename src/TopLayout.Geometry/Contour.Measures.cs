@@ -17,6 +17,11 @@ public sealed partial class Contour
     /// </summary>
     public int WindingNumber(Point2 p)
     {
+        if (!Bounds.Contains(p))
+        {
+            return 0;
+        }
+
         var turn = 0.0;
         foreach (var s in _segments)
         {

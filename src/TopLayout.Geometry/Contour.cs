@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Runtime.CompilerServices;
 using System.Runtime.InteropServices;
 
 namespace TopLayout.Geometry;
@@ -11,6 +12,7 @@ namespace TopLayout.Geometry;
 public sealed partial class Contour : IEquatable<Contour>
 {
     private readonly ImmutableArray<Segment> _segments;
+    private StrongBox<Box2>? _bounds;
 
     /// <summary>A contour from its vertices.</summary>
     /// <exception cref="ArgumentException">Fewer than two vertices, a coordinate that is not finite, or a bulge outside [−1, 1].</exception>
@@ -68,7 +70,7 @@ public sealed partial class Contour : IEquatable<Contour>
     public double SignedArea => _segments.Sum(s => s.AreaTerm());
 
     /// <summary>The smallest axis-parallel box.</summary>
-    public Box2 Bounds => Box2.Around(_segments.Select(s => s.Bounds()));
+    public Box2 Bounds => (_bounds ??= new StrongBox<Box2>(BoundsOf(_segments))).Value;
 
     /// <summary>A whole circle, counter-clockwise, as two half turns; the first vertex lies at +x.</summary>
     public static Contour Circle(Point2 center, double radiusMm, string label = "") => new(
@@ -115,6 +117,17 @@ public sealed partial class Contour : IEquatable<Contour>
 
     /// <summary>Every segment named <paramref name="label"/>.</summary>
     public Contour Labelled(string label) => new(Vertices.Select(v => v with { Label = label }), IsClosed);
+
+    private static Box2 BoundsOf(ImmutableArray<Segment> segments)
+    {
+        var box = Box2.Empty;
+        foreach (var segment in segments)
+        {
+            box = box.Union(segment.Bounds());
+        }
+
+        return box;
+    }
 
     // The sagitta of a chord d with bulge b is d|b|/2.
     private static bool IsFlat(Vertex from, Vertex to) =>

@@ -43,7 +43,16 @@ public sealed partial class Region
         new([Closed(outer).Oriented(counterClockwise: true), .. holes.Select(h => Closed(h).Oriented(counterClockwise: false))]);
 
     /// <summary>True when the point lies inside; points on the border may go either way.</summary>
-    public bool Contains(Point2 p) => Loops.Sum(l => l.Contains(p) ? Math.Sign(l.SignedArea) : 0) > 0;
+    public bool Contains(Point2 p)
+    {
+        var turns = 0;
+        foreach (var loop in Loops)
+        {
+            turns += loop.WindingNumber(p);
+        }
+
+        return turns > 0;
+    }
 
     /// <summary>Distance from a point to the area, mm: 0 inside it, infinite to the empty region.</summary>
     public double DistanceTo(Point2 p) => Contains(p) ? 0 : IsEmpty ? double.PositiveInfinity : Loops.Min(l => l.DistanceTo(p));

@@ -8,15 +8,15 @@ public static class BrokenLines
     /// <summary>True for a line that may break off: an axis, or an edge on the far side.</summary>
     public static bool MayBreak(Shape shape) => shape.Role is Role.Centre or Role.Hidden;
 
-    /// <summary>The shapes, with those that may break off left out inside frames that run counter-clockwise and are convex.</summary>
-    public static IEnumerable<Shape> Of(IEnumerable<Shape> shapes, IReadOnlyList<Contour> frames) => shapes.SelectMany(s =>
+    /// <summary>The shapes, with those that may break off left out inside frames.</summary>
+    public static IEnumerable<Shape> Of(IEnumerable<Shape> shapes, IReadOnlyList<TurnedBox> frames) => shapes.SelectMany(s =>
     {
         var met = s is ContourShape && MayBreak(s) ? frames.Where(f => f.Bounds.Overlaps(s.Bounds)).ToList() : [];
         return met.Count == 0 ? [s] : Outside(((ContourShape)s).Contour, met).Select(c => c == ((ContourShape)s).Contour ? s : new ContourShape(s.Part, s.Role, c, s.Emphasis));
     });
 
     // The pieces of a contour outside all frames; the contour itself when that is all of it.
-    private static List<Contour> Outside(Contour contour, IReadOnlyList<Contour> frames)
+    private static List<Contour> Outside(Contour contour, IReadOnlyList<TurnedBox> frames)
     {
         var (pieces, run, isWhole) = (new List<Contour>(), new List<Segment>(), true);
         void End()
@@ -32,7 +32,7 @@ public static class BrokenLines
         {
             foreach (var part in Parts(segment, frames))
             {
-                var isFree = !frames.Any(f => Frames.Holds(f, part.PointAt(0.5)));
+                var isFree = !frames.Any(f => f.Holds(part.PointAt(0.5)));
                 isWhole &= isFree;
                 if (isFree)
                 {
@@ -49,9 +49,9 @@ public static class BrokenLines
         return isWhole ? [contour] : pieces;
     }
 
-    private static IEnumerable<Segment> Parts(Segment segment, IReadOnlyList<Contour> frames)
+    private static IEnumerable<Segment> Parts(Segment segment, IReadOnlyList<TurnedBox> frames)
     {
-        var cuts = frames.SelectMany(f => f.Segments).SelectMany(side => Intersections.Of(segment, side)).Select(m => m.First).Order().ToList();
+        var cuts = frames.SelectMany(f => f.ToContour().Segments).SelectMany(side => Intersections.Of(segment, side)).Select(m => m.First).Order().ToList();
         var (from, least) = (0.0, Tolerances.ShortestMm / segment.Length);
         foreach (var to in cuts)
         {

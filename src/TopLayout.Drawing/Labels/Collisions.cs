@@ -17,10 +17,10 @@ public static class Collisions
         foreach (var (index, (label, frame, bounds)) in labels.Index())
         {
             found.AddRange(labels.Skip(index + 1)
-                .Where(o => o.Bounds.Overlaps(bounds) && Frames.Meets(frame, o.Frame))
+                .Where(o => o.Bounds.Overlaps(bounds) && frame.Meets(o.Frame))
                 .Select(o => new Collision(label, o.Label)));
             found.AddRange(lines
-                .Where(o => o.Bounds.Overlaps(bounds) && o.Shape.Contour.Segments.Any(s => Frames.Meets(frame, s)))
+                .Where(o => o.Bounds.Overlaps(bounds) && o.Shape.Contour.Segments.Any(frame.Meets))
                 .Select(o => new Collision(label, o.Shape)));
         }
 

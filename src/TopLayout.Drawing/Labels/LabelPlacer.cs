@@ -38,7 +38,7 @@ public static class LabelPlacer
         foreach (var request in list)
         {
             var spot = Best(request, page, obstacles, columns);
-            placed.AddRange(spot.Shapes(request));
+            placed.AddRange(spot.Shapes());
             obstacles.Add(spot);
         }
 
@@ -47,8 +47,7 @@ public static class LabelPlacer
 
     private static Spot Best(LabelRequest request, Box2 page, Obstacles obstacles, MarginColumns columns)
     {
-        Spot? On(IEnumerable<Spot> spots) => spots.FirstOrDefault(s => HasRoom(s, request, page, obstacles))
-            ?? (request.BreaksLines ? spots.FirstOrDefault(s => HasRoom(s, request, page, obstacles, breaksLines: true)) : null);
+        Spot? On(IEnumerable<Spot> spots) => First(spots, page, obstacles, breaksLines: false) ?? (request.BreaksLines ? First(spots, page, obstacles, breaksLines: true) : null);
         if ((On(Spots.Preferred(request)) ?? On(Spots.Inside(request))) is { } on)
         {
             return on;
@@ -56,9 +55,9 @@ public static class LabelPlacer
 
         // Of the places on the page the first whose leader runs over no wall; else the one that runs over the fewest, on the page or beside it.
         var best = default((Spot Spot, int Walls)?);
-        foreach (var spot in Spots.Round(request).Where(s => HasRoom(s, request, page, obstacles)))
+        foreach (var spot in Spots.Round(request).Where(s => HasRoom(s, page, obstacles, breaksLines: false)))
         {
-            var crossed = spot.Leader is { } leader ? obstacles.Over(leader, request.Part) : default;
+            var crossed = spot.Way is { } way ? obstacles.Over(way, request.Part) : default;
             if (crossed.IsReadable && (best is null || crossed.Walls < best.Value.Walls))
             {
                 best = (spot, crossed.Walls);
@@ -69,14 +68,32 @@ public static class LabelPlacer
             }
         }
 
-        return best is { } found && (found.Walls == 0 || columns.Fewest(request, obstacles).CompareTo(new Crossed(0, 0, found.Walls)) >= 0)
-            ? found.Spot
-            : columns.Take(request, obstacles);
+        if (best is { Walls: 0 } free)
+        {
+            return free.Spot;
+        }
+
+        var beside = columns.Best(request, obstacles);
+        return best is { } found && beside.Crossed.CompareTo(new Crossed(0, 0, found.Walls)) >= 0 ? found.Spot : columns.Take(beside);
     }
 
-    private static bool HasRoom(Spot spot, LabelRequest request, Box2 page, Obstacles obstacles, bool breaksLines = false)
+    private static Spot? First(IEnumerable<Spot> spots, Box2 page, Obstacles obstacles, bool breaksLines)
     {
-        var frame = spot.Label.FrameGrown(request.HeightMm * Spots.Clearance);
-        return page.Contains(frame.Bounds.Min) && page.Contains(frame.Bounds.Max) && obstacles.LeaveFree(frame, request.Target, breaksLines);
+        foreach (var spot in spots)
+        {
+            if (HasRoom(spot, page, obstacles, breaksLines))
+            {
+                return spot;
+            }
+        }
+
+        return null;
+    }
+
+    private static bool HasRoom(Spot spot, Box2 page, Obstacles obstacles, bool breaksLines)
+    {
+        var frame = spot.Frame;
+        var bounds = frame.Bounds;
+        return page.Contains(bounds.Min) && page.Contains(bounds.Max) && obstacles.LeaveFree(frame, spot.Request.Target, breaksLines);
     }
 }

@@ -18,6 +18,9 @@ public sealed class LabelRequest(string part, Role role, string text, double hei
     /// <summary>Height of a capital, mm, &gt; 0.</summary>
     public double HeightMm { get; } = heightMm;
 
+    /// <summary>The box round its letters, written from the origin to the right, mm.</summary>
+    internal Box2 Letters { get; } = Lettering.Measure(text, heightMm);
+
     /// <summary>The point it names, mm; no other label is put over it.</summary>
     public Point2 Target { get; } = target;
 

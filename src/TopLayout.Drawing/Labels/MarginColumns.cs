@@ -32,33 +32,27 @@ internal sealed class MarginColumns
 
     private double Pad => _height * PadPerHeight;
 
-    /// <summary>What the best leader would run over.</summary>
-    public Crossed Fewest(LabelRequest request, Obstacles obstacles) => Best(request, obstacles).Crossed;
-
     /// <summary>
     /// The slot whose leader runs straight over the fewest walls, the near side before the far one; where each crosses a label or another leader,
     /// the first with a bend that crosses none; else the one that crosses least.
     /// </summary>
-    public Spot Take(LabelRequest request, Obstacles obstacles)
-    {
-        var (spot, slot, _) = Best(request, obstacles);
-        _free.Remove(slot);
-        Page = Page.Union(spot.Label.Bounds.Grown(Pad));
-        return spot;
-    }
-
-    private (Spot Spot, (bool Right, int Index) Slot, Crossed Crossed) Best(LabelRequest request, Obstacles obstacles)
+    public Place Best(LabelRequest request, Obstacles obstacles)
     {
         var near = request.Target.X >= _page.Center.X;
         var slots = _free.OrderBy(s => s.Right != near).ThenBy(s => Math.Abs(Level(s.Index) - request.Target.Y)).ToList();
-        var straight = slots.Select(slot => At(slot, request, null, obstacles)).MinBy(w => (w.Crossed.Labels, w.Crossed.Leaders, w.Crossed.Walls));
-        if (straight.Crossed.IsReadable)
+        var best = At(slots[0], request, null, obstacles);
+        for (var i = 1; i < slots.Count && best.Crossed != default; i++)
         {
-            return straight;
+            var way = At(slots[i], request, null, obstacles);
+            best = way.Crossed.CompareTo(best.Crossed) < 0 ? way : best;
+        }
+
+        if (best.Crossed.IsReadable)
+        {
+            return best;
         }
 
         // A bend leads out of a crowd.
-        var best = straight;
         foreach (var way in from reach in (double[])[2, 4, 8] from bend in Bends from slot in slots select At(slot, request, request.Target + (bend * (reach * _height)), obstacles))
         {
             best = way.Crossed.CompareTo(best.Crossed) < 0 ? way : best;
@@ -71,26 +65,38 @@ internal sealed class MarginColumns
         return best;
     }
 
-    private (Spot Spot, (bool Right, int Index) Slot, Crossed Crossed) At((bool Right, int Index) slot, LabelRequest request, Point2? via, Obstacles obstacles)
+    /// <summary>Takes a place: nothing else goes there.</summary>
+    public Spot Take(Place place)
+    {
+        _free.Remove(place.Slot);
+        Page = Page.Union(place.Spot.Label.Bounds.Grown(Pad));
+        return place.Spot;
+    }
+
+    private Place At((bool Right, int Index) slot, LabelRequest request, Point2? via, Obstacles obstacles)
     {
         var spot = SpotAt(slot, request, via);
-        return (spot, slot, obstacles.Over(spot.Leader!, request.Part));
+        return new Place(spot, slot, obstacles.Over(spot.Way!, request.Part));
     }
 
     private Spot SpotAt((bool Right, int Index) slot, LabelRequest request, Point2? via)
     {
         var level = Level(slot.Index);
         var (edge, outward) = slot.Right ? (_page.Max.X, 1) : (_page.Min.X, -1);
-        var middle = new Point2(edge + (outward * (Pad + (Lettering.Measure(request.Text, request.HeightMm).Width / 2))), level);
-        var label = Spots.Centred(request, middle, Angle.Zero, slot.Right ? Alignment.Left : Alignment.Right);
+        var middle = new Point2(edge + (outward * (Pad + (request.Letters.Width / 2))), level);
         var end = new Point2(edge + (outward * (Pad - (request.HeightMm * Spots.Clearance))), level);
         Point2[] leader = via is { } bend ? [end, new(edge, level), bend, request.Target] : [end, new(edge, level), request.Target];
-        return new Spot(label, new Contour(Apart(leader).Select(p => new Vertex(p)), isClosed: false));
+        return new Spot(request, middle, Angle.Zero, slot.Right ? Alignment.Left : Alignment.Right, Apart(leader));
     }
 
     // A target on the edge of the page would make a piece without length.
-    private static IEnumerable<Point2> Apart(Point2[] points) =>
-        points.Where((p, i) => i == 0 || !p.IsNear(points[i - 1], Tolerances.ShortestMm));
+    private static Point2[] Apart(Point2[] points) => [.. points.Where((p, i) => i == 0 || !p.IsNear(points[i - 1], Tolerances.ShortestMm))];
+
+    /// <summary>A place in a column.</summary>
+    /// <param name="Spot">The label there.</param>
+    /// <param name="Slot">The slot.</param>
+    /// <param name="Crossed">What its leader runs over.</param>
+    internal readonly record struct Place(Spot Spot, (bool Right, int Index) Slot, Crossed Crossed);
 
     private double Level(int slot) => _page.Max.Y - ((slot + 0.5) * Pitch);
 }

@@ -20,52 +20,88 @@ internal sealed class Obstacles(IEnumerable<Point2> named)
 {
     private readonly List<Point2> _named = [.. named];
     private readonly List<(Segment Line, Box2 Bounds, ContourShape Shape)> _lines = [];
+    private readonly List<(Segment Line, Box2 Bounds, string Part)> _walls = [];
     private readonly List<(Segment Line, Box2 Bounds)> _leaders = [];
-    private readonly List<(Contour Frame, Box2 Bounds)> _frames = [];
+    private readonly List<(TurnedBox Frame, Box2 Bounds)> _frames = [];
 
     /// <summary>Adds a drawn shape.</summary>
     public void Add(Shape shape)
     {
         if (shape is LabelShape label)
         {
-            var frame = label.FrameGrown(label.HeightMm * Spots.Clearance);
-            _frames.Add((frame, frame.Bounds));
+            Add(label.Frame.Grown(label.HeightMm * Spots.Clearance));
         }
         else if (shape is ContourShape drawn)
         {
-            _lines.AddRange(drawn.Contour.Segments.Select(s => (s, s.Bounds(), drawn)));
+            foreach (var segment in drawn.Contour.Segments)
+            {
+                var bounds = segment.Bounds();
+                _lines.Add((segment, bounds, drawn));
+                if (IsWall(drawn))
+                {
+                    _walls.Add((segment, bounds, drawn.Part));
+                }
+            }
         }
     }
 
     /// <summary>Adds a label just placed, and its leader.</summary>
     public void Add(Spot spot)
     {
-        Add(spot.Label);
-        _leaders.AddRange((spot.Leader?.Segments ?? []).Select(s => (s, s.Bounds())));
+        Add(spot.Frame);
+        foreach (var segment in Pieces(spot.Way ?? []))
+        {
+            _leaders.Add((segment, segment.Bounds()));
+        }
     }
 
     /// <summary>True when the frame keeps off every line, label, leader and named point but its own.</summary>
     /// <param name="frame">The letters' box and the white round it.</param>
     /// <param name="own">The point its label names.</param>
     /// <param name="breaksLines">Whether axes and lines behind count for nothing, because they break off round the label.</param>
-    public bool LeaveFree(Contour frame, Point2 own, bool breaksLines = false)
+    public bool LeaveFree(TurnedBox frame, Point2 own, bool breaksLines = false)
     {
         var bounds = frame.Bounds;
-        return !_frames.Any(f => f.Bounds.Overlaps(bounds) && Frames.Meets(frame, f.Frame))
-            && !_lines.Any(l => l.Bounds.Overlaps(bounds) && !(breaksLines && BrokenLines.MayBreak(l.Shape)) && Frames.Meets(frame, l.Line))
-            && !_leaders.Any(l => l.Bounds.Overlaps(bounds) && Frames.Meets(frame, l.Line))
-            && !_named.Any(p => p != own && Frames.Holds(frame, p));
+        return !_frames.Exists(f => f.Bounds.Overlaps(bounds) && frame.Meets(f.Frame))
+            && !_lines.Exists(l => l.Bounds.Overlaps(bounds) && !(breaksLines && BrokenLines.MayBreak(l.Shape)) && frame.Meets(l.Line))
+            && !_leaders.Exists(l => l.Bounds.Overlaps(bounds) && frame.Meets(l.Line))
+            && !_named.Exists(p => p != own && frame.Holds(p));
     }
 
     /// <summary>What a leader from a label of a part runs over.</summary>
-    public Crossed Over(Contour leader, string part)
+    public Crossed Over(Point2[] leader, string part)
     {
-        var pieces = leader.Segments.Select(s => (Line: s, Bounds: s.Bounds())).ToList();
-        return new Crossed(
-            pieces.Sum(p => _frames.Count(f => f.Bounds.Overlaps(p.Bounds) && Frames.Meets(f.Frame, p.Line))),
-            pieces.Sum(p => _leaders.Count(l => l.Bounds.Overlaps(p.Bounds) && Intersections.Of(l.Line, p.Line).Count > 0)),
-            pieces.Sum(p => _lines.Count(l => l.Bounds.Overlaps(p.Bounds) && l.Shape.Part != part && IsWall(l.Shape) && Intersections.Of(l.Line, p.Line).Count > 0)));
+        var (labels, leaders, walls) = (0, 0, 0);
+        foreach (var piece in Pieces(leader))
+        {
+            var bounds = piece.Bounds();
+            labels += Count(_frames, f => f.Bounds.Overlaps(bounds) && f.Frame.Meets(piece));
+            leaders += Count(_leaders, l => l.Bounds.Overlaps(bounds) && Cross(l.Line, piece));
+            walls += Count(_walls, l => l.Bounds.Overlaps(bounds) && l.Part != part && Cross(l.Line, piece));
+        }
+
+        return new Crossed(labels, leaders, walls);
     }
+
+    private void Add(TurnedBox frame) => _frames.Add((frame, frame.Bounds));
+
+    private static int Count<T>(List<T> list, Predicate<T> holds)
+    {
+        var count = 0;
+        foreach (var item in list)
+        {
+            count += holds(item) ? 1 : 0;
+        }
+
+        return count;
+    }
+
+    // A straight piece of a leader is a box without height.
+    private static bool Cross(Segment line, Segment piece) => line.IsArc
+        ? Intersections.Of(line, piece).Count > 0
+        : new TurnedBox(piece.PointAt(0.5), piece.TangentAt(0.5), piece.Length / 2, 0).Meets(line);
+
+    private static IEnumerable<Segment> Pieces(Point2[] way) => way.Zip(way.Skip(1), (from, to) => new Segment(from, to));
 
     // An outline of the near side, at its full strength.
     private static bool IsWall(ContourShape shape) =>

@@ -3,21 +3,40 @@ using TopLayout.Geometry;
 namespace TopLayout.Drawing.Labels;
 
 /// <summary>A place for a label, and the leader it needs there.</summary>
-/// <param name="Label">The label at that place.</param>
-/// <param name="Leader">From the label to the point it names; null where it stands beside or in what it names.</param>
-internal sealed record Spot(LabelShape Label, Contour? Leader = null)
+/// <param name="Request">The label.</param>
+/// <param name="Middle">The middle of its letters at that place, mm.</param>
+/// <param name="Rotation">The direction of its baseline there.</param>
+/// <param name="Alignment">Which end of it is anchored.</param>
+/// <param name="Way">The points of the leader from the label to the point it names; null where it stands beside or in what it names.</param>
+internal readonly record struct Spot(LabelRequest Request, Point2 Middle, Angle Rotation, Alignment Alignment = Alignment.Centre, Point2[]? Way = null)
 {
     private const double DotPerHeight = 0.12;
 
+    /// <summary>The box of the letters and the white round them.</summary>
+    public TurnedBox Frame => TurnedBox.Around(Middle, Request.Letters, Rotation).Grown(Request.HeightMm * Spots.Clearance);
+
+    /// <summary>The label at that place.</summary>
+    public LabelShape Label
+    {
+        get
+        {
+            var box = Request.Letters;
+            var across = Alignment switch { Alignment.Left => -box.Width / 2, Alignment.Centre => 0, _ => box.Width / 2 };
+            var anchor = Middle + new Placement(default, Rotation, false).Apply(new Vec2(across, -box.Center.Y));
+            return new LabelShape(Request.Part, Request.Role, Request.Text, anchor, Request.HeightMm, Alignment, Rotation, Request.Emphasis);
+        }
+    }
+
     /// <summary>The label, its leader, and a dot at the point it names.</summary>
-    public IEnumerable<Shape> Shapes(LabelRequest request)
+    public IEnumerable<Shape> Shapes()
     {
         yield return Label;
-        if (Leader is not null)
+        if (Way is not null)
         {
-            yield return new ContourShape(request.Part, Role.Dimension, Leader, request.Emphasis);
-            var dot = Contour.Circle(Leader.Vertices[^1].Position, DotPerHeight * request.HeightMm);
-            yield return new ContourShape(request.Part, Role.Dimension, dot, request.Emphasis);
+            var leader = new Contour(Way.Select(p => new Vertex(p)), isClosed: false);
+            yield return new ContourShape(Request.Part, Role.Dimension, leader, Request.Emphasis);
+            var dot = Contour.Circle(Way[^1], DotPerHeight * Request.HeightMm);
+            yield return new ContourShape(Request.Part, Role.Dimension, dot, Request.Emphasis);
         }
     }
 }

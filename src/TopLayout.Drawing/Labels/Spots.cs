@@ -17,7 +17,7 @@ internal static class Spots
     private static readonly (int X, int Y)[] Directions = [(1, 0), (1, 1), (1, -1), (0, 1), (0, -1), (-1, 0), (-1, 1), (-1, -1)];
 
     /// <summary>The preferred ones.</summary>
-    public static IEnumerable<Spot> Preferred(LabelRequest request) => request.Preferred.Select(p => new Spot(Centred(request, p, request.Rotation)));
+    public static IEnumerable<Spot> Preferred(LabelRequest request) => request.Preferred.Select(p => new Spot(request, p, request.Rotation));
 
     /// <summary>Inside: along the baseline it asks for, or square to it.</summary>
     public static IEnumerable<Spot> Inside(LabelRequest request)
@@ -38,15 +38,6 @@ internal static class Spots
                select Beside(request, target, ring, direction, turn);
     }
 
-    /// <summary>A label whose frame has its middle at a point, whichever end its anchor is at.</summary>
-    public static LabelShape Centred(LabelRequest request, Point2 middle, Angle rotation, Alignment alignment = Alignment.Centre)
-    {
-        var box = Lettering.Measure(request.Text, request.HeightMm);
-        var across = alignment switch { Alignment.Left => -box.Width / 2, Alignment.Centre => 0, _ => box.Width / 2 };
-        var anchor = middle + new Placement(default, rotation, false).Apply(new Vec2(across, -box.Center.Y));
-        return new LabelShape(request.Part, request.Role, request.Text, anchor, request.HeightMm, alignment, rotation, request.Emphasis);
-    }
-
     // A grid over the area, its rows along the text, one of them through the target; nearest to it first.
     private static IEnumerable<Spot> Within(LabelRequest request, Region region, Angle rotation)
     {
@@ -61,29 +52,22 @@ internal static class Spots
             select turn.Apply(new Point2(box.Min.X + (box.Width * i / GridSteps), y));
         return
             from middle in grid.Prepend(request.Target)
-            where region.Contains(middle)
             orderby middle.DistanceTo(request.Target)
-            let label = Centred(request, middle, rotation)
-            let frame = label.FrameGrown(request.HeightMm * Clearance)
-            where !region.Edges.Any(e => Frames.Meets(frame, e))
-            select new Spot(label);
+            where region.Contains(middle)
+            let spot = new Spot(request, middle, rotation)
+            where !region.Edges.Any(spot.Frame.Meets)
+            select spot;
     }
 
     // From the second ring on a leader says which point is meant.
     private static Spot Beside(LabelRequest request, Point2 target, int ring, (int X, int Y) direction, Angle turn)
     {
-        var box = Lettering.Measure(request.Text, request.HeightMm);
+        var box = request.Letters;
         var (width, height) = turn == Angle.Zero ? (box.Width, box.Height) : (box.Height, box.Width);
         var away = request.HeightMm * (FirstRing + (ring * RingStep));
-        var offset = new Vec2(direction.X * (away + (width / 2)), direction.Y * (away + (height / 2)));
+        var middle = target + new Vec2(direction.X * (away + (width / 2)), direction.Y * (away + (height / 2)));
         var alignment = turn != Angle.Zero ? Alignment.Centre : direction.X switch { 1 => Alignment.Left, 0 => Alignment.Centre, _ => Alignment.Right };
-        var label = Centred(request, target + offset, turn, alignment);
-        if (ring == 0)
-        {
-            return new Spot(label);
-        }
-
         var toLabel = new Vec2(direction.X, direction.Y) * (away - (request.HeightMm * Clearance));
-        return new Spot(label, Contour.Chain([new Segment(target + toLabel, target)], isClosed: false));
+        return new Spot(request, middle, turn, alignment, ring == 0 ? null : [target + toLabel, target]);
     }
 }

@@ -47,7 +47,7 @@ internal static class Fittings
 
         var area = Region.Inside(line);
         var points = MemberLabel.Grid(area).ToList();
-        bool IsFree(Point2 p) => board.IsFree(Contour.Rectangle(new Box2(p, p).Grown(ClearMm)), breaksLines: false);
+        bool IsFree(Point2 p) => board.IsFree(new TurnedBox(p, Vec2.UnitX, ClearMm, ClearMm), breaksLines: false);
         var clear = points.Where(IsFree).DefaultIfEmpty(points[0]).ToList();
         return new LabelRequest(mark.Name, Role.Text, mark.Name, SheetBoard.TextMm, clear[0]) { Elsewhere = [.. clear], Inside = area };
     }

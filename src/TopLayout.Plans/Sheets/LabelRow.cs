@@ -1,4 +1,5 @@
 using TopLayout.Drawing;
+using TopLayout.Drawing.Labels;
 using TopLayout.Geometry;
 using TopLayout.Lutherie.Parts;
 
@@ -55,7 +56,7 @@ internal static class LabelRow
             {
                 var middle = first.Point.MidpointTo(last.Point);
                 var frame = Frame(member.Name, middle, MemberLabel.Upright(member.Grain, view));
-                if (frame.Vertices.All(v => footprint.Contains(v.Position)) && board.IsFree(frame, MemberLabel.LiesOnAxis(member, footprint)))
+                if (frame.Corners.All(footprint.Contains) && board.IsFree(frame, MemberLabel.LiesOnAxis(member, footprint)))
                 {
                     free.Add((member, middle));
                 }
@@ -65,10 +66,6 @@ internal static class LabelRow
         return free;
     }
 
-    private static Contour Frame(string text, Point2 middle, Angle rotation)
-    {
-        var box = Lettering.Measure(text, SheetBoard.TextMm).Grown(SheetBoard.TextMm * ClearPerHeight);
-        var placement = new Placement(middle - new Point2(0, 0), rotation, false);
-        return Contour.Polygon(Contour.Rectangle(box).Vertices.Select(v => placement.Apply(v.Position - (box.Center - new Point2(0, 0)))));
-    }
+    private static TurnedBox Frame(string text, Point2 middle, Angle rotation) =>
+        TurnedBox.Around(middle, Lettering.Measure(text, SheetBoard.TextMm), rotation).Grown(SheetBoard.TextMm * ClearPerHeight);
 }

@@ -55,10 +55,10 @@ internal sealed class SheetBoard
     }
 
     /// <summary>True when no line drawn so far meets a frame, axes and lines behind left out of account when they may break.</summary>
-    public bool IsFree(Contour frame, bool breaksLines)
+    public bool IsFree(TurnedBox frame, bool breaksLines)
     {
         var bounds = frame.Bounds;
-        return !_shapes.OfType<ContourShape>().Any(s => !(breaksLines && BrokenLines.MayBreak(s)) && s.Bounds.Overlaps(bounds) && s.Contour.Segments.Any(e => Frames.Meets(frame, e)));
+        return !_shapes.OfType<ContourShape>().Any(s => !(breaksLines && BrokenLines.MayBreak(s)) && s.Bounds.Overlaps(bounds) && s.Contour.Segments.Any(frame.Meets));
     }
 
     /// <summary>Asks that a print in pages shows what lies in a box on one of them or not at all, mm.</summary>
@@ -74,7 +74,7 @@ internal sealed class SheetBoard
     public Sheet Finish(string name, string title, string description, double marginMm = 10)
     {
         var placed = LabelPlacer.Place(_shapes, _requests, Extents.Grown(4));
-        var frames = placed.Shapes.OfType<LabelShape>().Select(l => l.FrameGrown(l.HeightMm * LabelPlacer.ClearancePerHeight)).ToList();
+        var frames = placed.Shapes.OfType<LabelShape>().Select(l => l.Frame.Grown(l.HeightMm * LabelPlacer.ClearancePerHeight)).ToList();
         return Sheet.Around(name, title, description, [.. Strokes(placed.Shapes), .. BrokenLines.Of(_shapes, frames), .. placed.Shapes], marginMm, [.. _whole]);
     }
 
@@ -83,7 +83,7 @@ internal sealed class SheetBoard
         var (strokes, free) = (new List<Shape>(), new List<Contour>());
         if (HasHatching)
         {
-            free.AddRange(_shapes.Concat(placed).OfType<LabelShape>().Select(l => l.FrameGrown(HatchOffLettersMm)));
+            free.AddRange(_shapes.Concat(placed).OfType<LabelShape>().Select(l => l.Frame.Grown(HatchOffLettersMm).ToContour()));
         }
 
         foreach (var (part, area, direction) in _hatched)

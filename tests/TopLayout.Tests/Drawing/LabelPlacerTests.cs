@@ -44,7 +44,7 @@ public class LabelPlacerTests(ITestOutputHelper output)
 
         var label = Assert.IsType<LabelShape>(Assert.Single(LabelPlacer.Place(drawn, [request], Page).Shapes));
 
-        Assert.All(label.Frame.Vertices, v => Assert.True(region.Contains(v.Position)));
+        Assert.All(label.Frame.Corners, v => Assert.True(region.Contains(v)));
         Assert.Empty(Collisions.Of(new Sheet("s", "s", "", Page, [.. drawn, label])));
     }
 
@@ -104,7 +104,7 @@ public class LabelPlacerTests(ITestOutputHelper output)
     [Fact]
     public void BrokenLines_AxisAndLineBehind_BreakOffRoundALabelAndWallsDoNot()
     {
-        var frame = Contour.Rectangle(new Box2(new Point2(40, 40), new Point2(60, 60)));
+        var frame = new TurnedBox(new Point2(50, 50), Vec2.UnitX, 10, 10);
         Shape[] drawn = [Level("axis", Role.Centre), Level("behind", Role.Hidden), Level("wall", Role.Mark), new ContourShape("round", Role.Hidden, Contour.Circle(new Point2(40, 50), 5))];
 
         var left = BrokenLines.Of(drawn, [frame]).Cast<ContourShape>().ToList();

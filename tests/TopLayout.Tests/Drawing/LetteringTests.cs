@@ -123,8 +123,8 @@ public class LetteringTests
     {
         var label = new LabelShape("a", Role.Text, "(gjpqy) Ø98", new Point2(7, -3), 4, Alignment.Right, Angle.FromDegrees(37));
 
-        var frame = label.FrameGrown(1e-6);
-        Assert.All(label.Lines.SelectMany(l => l.Vertices), v => Assert.True(frame.Contains(v.Position)));
+        var frame = label.Frame.Grown(1e-6);
+        Assert.All(label.Lines.SelectMany(l => l.Vertices), v => Assert.True(frame.Holds(v.Position)));
     }
 
     [Theory]

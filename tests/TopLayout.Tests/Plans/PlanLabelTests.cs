@@ -57,7 +57,7 @@ public class PlanLabelTests
 
         Assert.Equal(7, struts.Count);
         Assert.All(labels, l => Check.Near(labels[0].Frame.Bounds.Center.Y, l.Frame.Bounds.Center.Y, 0.01, l.Text));
-        Assert.All(struts.Zip(labels), p => Assert.All(p.Second.Frame.Vertices, v => Assert.True(Footprint(p.First, face).Contains(v.Position), p.First.Name)));
+        Assert.All(struts.Zip(labels), p => Assert.All(p.Second.Frame.Corners, v => Assert.True(Footprint(p.First, face).Contains(v), p.First.Name)));
     }
 
     [Fact]
@@ -66,7 +66,7 @@ public class PlanLabelTests
         var (plan, face, members) = Plans("classical").Single(p => p.Plan.Name == "inside-plan");
         var footprint = Footprint(members.Single(m => m.Name == "bridge plate"), face);
 
-        Assert.All(plan.Label("bridge plate").Frame.Vertices, v => Assert.True(footprint.Contains(v.Position)));
+        Assert.All(plan.Label("bridge plate").Frame.Corners, v => Assert.True(footprint.Contains(v)));
     }
 
     [Theory]
@@ -77,7 +77,7 @@ public class PlanLabelTests
         var board = members.Single(m => m.Kind == MemberKind.Fretboard);
         var label = plan.Label(board.Name);
 
-        Assert.All(label.Frame.Vertices, v => Assert.True(Footprint(board, face).Contains(v.Position)));
+        Assert.All(label.Frame.Corners, v => Assert.True(Footprint(board, face).Contains(v)));
         Check.Near(board.Footprint.Bounds.Width / 4, Math.Abs(label.Frame.Bounds.Center.X), 0.01, "off the centre line");
     }
 
@@ -101,7 +101,7 @@ public class PlanLabelTests
     {
         var (plan, face, members) = Plans(preset).Single(p => p.Plan.Name == "inside-plan");
         bool IsInside(string name) => Footprint(members.Single(m => m.Name == name), face) is var lining
-            && plan.Label(name).Frame.Vertices.All(v => lining.Contains(v.Position));
+            && plan.Label(name).Frame.Corners.All(lining.Contains);
 
         Assert.Equal(IsInside("bass lining"), IsInside("treble lining"));
         Check.Near(-plan.Label("bass lining").Frame.Bounds.Center.X, plan.Label("treble lining").Frame.Bounds.Center.X, 12, "one at the left, one at the right");
