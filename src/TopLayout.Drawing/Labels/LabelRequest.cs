@@ -39,6 +39,9 @@ public sealed class LabelRequest(string part, Role role, string text, double hei
     /// <summary>Whether axes and lines behind break off round it at a preferred spot or inside the area, when it finds no place free of them.</summary>
     public bool BreaksLines { get; init; }
 
+    /// <summary>Whether a leader always says which point is meant, as where several lines run close.</summary>
+    public bool WantsLeader { get; init; }
+
     /// <summary>The area it names: tried next, wholly inside, as near to the target as it fits, along the baseline or square to it. Null when it names a point only.</summary>
     public Region? Inside { get; init; }
 }
