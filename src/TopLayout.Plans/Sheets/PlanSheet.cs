@@ -96,9 +96,18 @@ internal static class PlanSheet
     {
         var face = layout.Members.Where(m => m.Face == view.Face).ToList();
         var rows = LabelRow.Of(face, view, board);
-        foreach (var member in face)
+        var left = new List<Member>(face);
+        while (left is [var member, ..])
         {
-            board.Name(MemberLabel.For(member, face, view, rows.TryGetValue(member, out var middle) ? middle : null));
+            left.Remove(member);
+            var twin = rows.ContainsKey(member) ? null : left.Find(o => MemberLabel.AreMirrored(member, o) && !rows.ContainsKey(o));
+            var mirrored = twin is null ? null : MemberLabel.For(twin, face, view);
+            board.Name(MemberLabel.For(member, face, view, rows.TryGetValue(member, out var middle) ? middle : null, mirrored));
+            if (mirrored is not null)
+            {
+                left.Remove(twin!);
+                board.Name(mirrored);
+            }
         }
     }
 }
