@@ -34,12 +34,25 @@ public static class LabelPlacer
         }
 
         var columns = new MarginColumns(paper, list);
-        var placed = new List<Shape>();
-        foreach (var request in list)
+        var (placed, isPlaced) = (new List<Shape>(), new HashSet<LabelRequest>());
+        void Put(LabelRequest request, Spot spot)
         {
-            var spot = Best(request, page, obstacles, columns);
             placed.AddRange(spot.Shapes());
             obstacles.Add(spot);
+            isPlaced.Add(request);
+        }
+
+        foreach (var request in list.Where(r => !isPlaced.Contains(r)))
+        {
+            if (request.Mirrored is { } twin && !isPlaced.Contains(twin) && Pair(request, twin, page, obstacles) is var (own, other))
+            {
+                Put(request, own);
+                Put(twin, other);
+            }
+            else
+            {
+                Put(request, Best(request, page, obstacles, columns));
+            }
         }
 
         return new PlacedLabels(placed, columns.Page);
@@ -75,6 +88,22 @@ public static class LabelPlacer
 
         var beside = columns.Best(request, obstacles);
         return best is { } found && beside.Crossed.CompareTo(new Crossed(0, 0, found.Walls)) >= 0 ? found.Spot : columns.Take(beside);
+    }
+
+    // The first spot that has room on both sides, itself and mirrored, its leaders over no wall; null where there is none.
+    private static (Spot Own, Spot Other)? Pair(LabelRequest request, LabelRequest twin, Box2 page, Obstacles obstacles)
+    {
+        (Spot Own, Spot Other)? Free(IEnumerable<Spot> spots, bool breaksLines) =>
+            (from own in spots
+             where own.IsOnOneSide && HasRoom(own, page, obstacles, breaksLines) && IsClear(own)
+             let other = own.MirroredFor(twin)
+             where HasRoom(other, page, obstacles, breaksLines) && IsClear(other)
+             select ((Spot, Spot)?)(own, other)).FirstOrDefault();
+        bool IsClear(Spot spot) => spot.Way is not { } way || obstacles.Over(way, spot.Request.Part) == default;
+        var near = Spots.Preferred(request).Concat(Spots.Inside(request));
+        return Free(near, breaksLines: false)
+            ?? (request.BreaksLines && twin.BreaksLines ? Free(near, breaksLines: true) : null)
+            ?? Free(Spots.Round(request), breaksLines: false);
     }
 
     private static Spot? First(IEnumerable<Spot> spots, Box2 page, Obstacles obstacles, bool breaksLines)

@@ -42,6 +42,12 @@ public sealed class LabelRequest(string part, Role role, string text, double hei
     /// <summary>Whether axes and lines behind break off round it at a preferred spot or inside the area, when it finds no place free of them.</summary>
     public bool BreaksLines { get; init; }
 
+    /// <summary>Whether a leader always says which point is meant, as where several lines run close.</summary>
+    public bool WantsLeader { get; init; }
+
+    /// <summary>The request for the like thing mirrored across x = 0: both get mirrored places, when there are such with room on both sides.</summary>
+    public LabelRequest? Mirrored { get; init; }
+
     /// <summary>The area it names: tried next, wholly inside, as near to the target as it fits, along the baseline or square to it. Null when it names a point only.</summary>
     public Region? Inside { get; init; }
 }

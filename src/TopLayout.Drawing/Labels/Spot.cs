@@ -27,6 +27,41 @@ internal readonly record struct Spot(LabelRequest Request, Point2 Middle, Angle 
         }
     }
 
+    /// <summary>True when nothing of it reaches x = 0.</summary>
+    public bool IsOnOneSide
+    {
+        get
+        {
+            var bounds = Label.Bounds;
+            foreach (var point in Way ?? [])
+            {
+                bounds = bounds.Union(new Box2(point, point));
+            }
+
+            return bounds.Max.X < 0 || bounds.Min.X > 0;
+        }
+    }
+
+    /// <summary>
+    /// The spot mirrored across x = 0 for the words of another: the end beside the leader mirrored, a label with its middle at its anchor turned the
+    /// other way.
+    /// </summary>
+    public Spot MirroredFor(LabelRequest request)
+    {
+        Point2[]? way = Way is null ? null : [.. Way.Select(Placement.MirroredAcrossY.Apply)];
+        if (Alignment == Alignment.Centre)
+        {
+            // Upright letters read from the same side everywhere.
+            var rotation = Math.Abs(Rotation.Degrees) >= 90 ? Rotation : -Rotation;
+            return new Spot(request, new Point2(-Middle.X, Middle.Y), rotation, Alignment, way);
+        }
+
+        var (outward, alignment) = Alignment == Alignment.Left ? (1, Alignment.Right) : (-1, Alignment.Left);
+        var (own, other) = (Request.Letters, request.Letters);
+        var middle = new Point2(-Middle.X + (outward * (own.Width - other.Width) / 2), Middle.Y - own.Center.Y + other.Center.Y);
+        return new Spot(request, middle, Rotation, alignment, way);
+    }
+
     /// <summary>The label, its leader, and a dot at the point it names.</summary>
     public IEnumerable<Shape> Shapes()
     {

@@ -31,7 +31,8 @@ internal static class Spots
     {
         var targets = request.Elsewhere.Prepend(request.Target).Distinct().ToList();
         Angle[] turns = request.Inside is null ? [Angle.Zero] : [Angle.Zero, Angle.FromDegrees(90)];
-        return from ring in Enumerable.Range(0, Rings)
+        var nearest = request.WantsLeader ? 1 : 0;
+        return from ring in Enumerable.Range(nearest, Rings - nearest)
                from turn in turns
                from target in targets
                from direction in Directions

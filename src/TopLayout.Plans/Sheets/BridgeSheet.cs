@@ -62,13 +62,30 @@ internal static class BridgeSheet
 
         Locating(ladder, layout, body, Both);
 
-        if (layout.DrillPoints.FirstOrDefault(BridgePins.IsPin) is { } pin)
-        {
-            ladder.Add(view.Map(pin.At).Y, $"bass pin {Both(-pin.At.Y)}, hole {Of(pin.DiameterMm)}");
-        }
-
+        Pins(ladder, layout, Both);
         ladder.Add(body.Min.Y, $"rear edge {Both(-body.Min.Y)}");
         ladder.Draw(board);
+    }
+
+    // The outer pins from the centre line and from the saddle at their strings, and how far the pins stand apart.
+    private static void Pins(Ladder ladder, Layout layout, Func<double, string> both)
+    {
+        string Of(double mm) => LengthText.WithUnit(mm, layout.Design.Units);
+        var pins = layout.DrillPoints.Where(BridgePins.IsPin).OrderBy(p => p.At.X).ToList();
+        void Outer(string side, DrillPoint pin, Point2 saddle) => ladder.Add(
+            pin.At.Y, $"outer {side} pin {Of(saddle.Y - pin.At.Y)} behind the saddle there, {Of(Math.Abs(pin.At.X))} from the centre line; {both(-pin.At.Y)}");
+        if (pins.Count > 1)
+        {
+            Outer("treble", pins[^1], layout.Saddle.Treble);
+            ladder.Add(
+                (pins[0].At.Y + pins[^1].At.Y) / 2,
+                $"{NumberFormat.Whole(pins.Count)} pins, each {Of((pins[^1].At.X - pins[0].At.X) / (pins.Count - 1))} across from the next, on a straight line; holes {Of(pins[0].DiameterMm)}");
+            Outer("bass", pins[0], layout.Saddle.Bass);
+        }
+        else if (pins is [var only])
+        {
+            ladder.Add(only.At.Y, $"pin on the centre line, {both(-only.At.Y)}, hole {Of(only.DiameterMm)}");
+        }
     }
 
     // Pins that only hold the bridge while the glue is wet, those at one height in one line.

@@ -21,7 +21,7 @@ internal static class Legend
         (Role.Mark, Emphasis.Doubtful, "edge doubtful"),
         (Role.Mark, Emphasis.Good, "edge passes"),
         (Role.Mark, Emphasis.Faint, "other edges"),
-        (Role.Hidden, Emphasis.Normal, "other face"),
+        (Role.Hidden, Emphasis.Normal, "covered, not glued"),
         (Role.Hidden, Emphasis.Faint, "other face"),
         (Role.Centre, Emphasis.Normal, "centre, datum"),
         (Role.Finding, Emphasis.Bad, "run that fails"),

@@ -25,7 +25,8 @@ internal static class MemberLabel
     /// <param name="face">All members of its face.</param>
     /// <param name="view">The face.</param>
     /// <param name="row">Where the name stands in a row of names; null without one.</param>
-    public static LabelRequest For(Member member, IEnumerable<Member> face, FaceView view, Point2? row = null)
+    /// <param name="mirrored">The request for the like member on the other side of the centre line; null without one.</param>
+    public static LabelRequest For(Member member, IEnumerable<Member> face, FaceView view, Point2? row = null, LabelRequest? mirrored = null)
     {
         var footprint = member.Footprint.Placed(view.Placement);
         var others = face.Where(o => o != member).Select(o => o.Footprint.Placed(view.Placement)).Where(o => o.Bounds.Overlaps(footprint.Bounds)).ToList();
@@ -36,11 +37,22 @@ internal static class MemberLabel
             Elsewhere = [.. clear],
             Preferred = row is { } place ? [place] : member.Kind == MemberKind.Fretboard ? Quarters(footprint.Bounds) : [],
             Inside = footprint,
+            Mirrored = mirrored,
             Rotation = member.Kind is MemberKind.Bar or MemberKind.Fretboard ? Upright(member.Grain, view) : Angle.Zero,
             BreaksLines = member.Kind == MemberKind.Fretboard || LiesOnAxis(member, footprint),
             Priority = member.Kind == MemberKind.Channel ? 2 : 1,
         };
     }
+
+    /// <summary>True for two members of a kind that are the mirror of each other across the centre line.</summary>
+    public static bool AreMirrored(Member one, Member other)
+    {
+        var (a, b) = (one.Footprint.Bounds, other.Footprint.Bounds);
+        return one.Kind == other.Kind && IsSame(a.Min.X, -b.Max.X) && IsSame(a.Max.X, -b.Min.X) && IsSame(a.Min.Y, b.Min.Y) && IsSame(a.Max.Y, b.Max.Y)
+            && !IsSame(a.Center.X, b.Center.X) && Math.Abs(one.Footprint.Area - other.Footprint.Area) <= Tolerances.ShortestMm * (a.Width + a.Height);
+    }
+
+    private static bool IsSame(double a, double b) => Math.Abs(a - b) <= Tolerances.ShortestMm;
 
     /// <summary>Along the grain, letters never upside down.</summary>
     public static Angle Upright(Angle grain, FaceView view)

@@ -9,7 +9,6 @@ namespace TopLayout.Plans.Sheets;
 /// <summary>The outline alone: its arcs with their radii, its widths, and half-widths at stations to draw it from.</summary>
 internal static class OutlineSheet
 {
-    private const string PlatePart = "plate edge";
     private const string EndPart = "ends of arcs";
     private const double TickMm = 3;
     private const double OffMm = 2;
@@ -29,13 +28,15 @@ internal static class OutlineSheet
             board.Line("stations", Role.Dimension, view.Map(new Point2(-bass, -at)), view.Map(new Point2(treble, -at)), Emphasis.Faint);
         }
 
+        Mitres.Draw(board, layout, view, isOfBinding: false);
+        Measures(board, layout, view, body);
+        PlateEdges.Name(board, layout, view);
         foreach (var side in (ReadOnlySpan<int>)(OutlineNumbers.IsEven(layout) ? [1] : [-1, 1]))
         {
             Arcs(board, layout, view, side);
             Straights(board, layout, view, side);
         }
 
-        Measures(board, layout, view, body);
         FaceMarks.Draw(board, view, body);
         return Finished(board, top, view, body);
     }
@@ -51,12 +52,7 @@ internal static class OutlineSheet
         }
 
         board.Draw("outline", Role.Hidden, outline);
-        board.Draw(PlatePart, Role.Mark, plate);
-        var inside = LengthText.WithUnit(layout.Design[Ledge.Binding].Value, layout.Design.Units);
-        var waist = (outline.Bounds.Min.Y + outline.Bounds.Max.Y) / 2;
-        Point2 Right(Contour edge) => edge.Crossings(new Segment(new Point2(0, waist), new Point2(outline.Bounds.Max.X + 1, waist)))[^1].Point;
-        board.Name(new LabelRequest(PlatePart, Role.Text, $"edge of the plate, {inside} inside the rim's", SheetBoard.TextMm, Right(plate)));
-        board.Name(new LabelRequest("outline", Role.Text, "outer face of the rim", SheetBoard.TextMm, Right(outline)));
+        board.Draw(PlateEdges.Part, Role.Mark, plate);
     }
 
     // What is no arc: a flat at the neck, the wall of a cutaway.
@@ -81,7 +77,7 @@ internal static class OutlineSheet
         var mirror = side < 0 ? Placement.MirroredAcrossY : Placement.Identity;
         foreach (var arc in OutlineNumbers.Arcs(layout.Outline, side))
         {
-            var (middle, end) = (arc.Longest.Placed(mirror).PointAt(0.5), arc.Last.Placed(mirror));
+            var (longest, end) = (arc.Longest.Placed(mirror), arc.Last.Placed(mirror));
             var tick = end.TangentAt(1).Left * TickMm;
             if (side > 0 || Math.Abs(end.End.X) > Tolerances.ShortestMm)
             {
@@ -91,11 +87,13 @@ internal static class OutlineSheet
 
             if (Math.Abs(end.End.X) > Tolerances.ShortestMm)
             {
-                var place = $"{StationLadder.Text(layout, -end.End.Y)} / {StationLadder.Text(layout, Math.Abs(end.End.X))}";
-                board.Name(new LabelRequest(EndPart, Role.Dimension, place, SheetBoard.TextMm, view.Map(end.End)));
+                var place = $"{StationLadder.Text(layout, -end.End.Y)}; {StationLadder.Text(layout, Math.Abs(end.End.X))}";
+                board.Name(new LabelRequest(EndPart, Role.Dimension, place, SheetBoard.TextMm, view.Map(end.End)) { Preferred = [.. ClearPlaces.Round(board, place, view.Map(end.End))] });
             }
 
-            board.Name(new LabelRequest("radii", Role.Dimension, $"R {StationLadder.Text(layout, arc.Radius)}", SheetBoard.TextMm, view.Map(middle)));
+            var words = $"R {StationLadder.Text(layout, arc.Radius)}";
+            var places = ((double[])[0.5, 0.42, 0.58, 0.34, 0.66, 0.26, 0.74]).SelectMany(t => ClearPlaces.Beside(board, words, view.Map(longest.PointAt(t)), view.Placement.Apply(longest.TangentAt(t).Left)));
+            board.Name(new LabelRequest("radii", Role.Dimension, words, SheetBoard.TextMm, view.Map(longest.PointAt(0.5))) { Preferred = [.. places] });
         }
     }
 
@@ -113,6 +111,8 @@ internal static class OutlineSheet
             (isLeft ? left : right).Add(-w.FromNeckEdge, $"{what} at {StationLadder.Text(layout, w.FromNeckEdge)}", (isLeft ? -1 : 1) * (w.Half + OffMm));
         }
 
+        PlateEdges.Ends(layout, (y, text) => right.Add(y, text, OutlineNumbers.HalfWidth(layout.Outline, -y, -leftSide) + OffMm));
+
         // Level with the tail, from where the outline has left it.
         var tail = -body.Min.Y;
         right.Add(body.Min.Y, $"{StationLadder.Text(layout, tail)} tail", OutlineNumbers.HalfWidth(layout.Outline, tail - OffMm, -leftSide));
@@ -124,10 +124,21 @@ internal static class OutlineSheet
     {
         var layout = top.Layout;
         var all = LengthText.WithUnit(layout.Outline.Length, layout.Design.Units);
-        board.Write("notes", StationLadder.Meaning(layout), new Point2(body.Min.X, body.Min.Y - 14));
-        board.Write("notes", $"outer face of sides and binding, all round {all}; sides follow it, so does the mould", new Point2(body.Min.X, body.Min.Y - 19));
-        board.Write("notes", "at the ends of arcs: distance from the neck edge / from the centre line", new Point2(body.Min.X, body.Min.Y - 24));
-        TitleBlock.Draw(board, top, "Outline: radii and half-widths, full size", FaceMarks.Reading(view), new Point2(body.Min.X, body.Min.Y - 30), body.Width);
+        string[] notes =
+        [
+            StationLadder.Meaning(layout),
+            $"outer face of sides and binding, all round {all}; sides follow it, so does the mould",
+            "at the ends of arcs: distance from the neck edge, then from the centre line",
+            .. board.Has(Mitres.Part) ? (string[])[Mitres.Meaning] : [],
+        ];
+        var y = body.Min.Y - 14;
+        foreach (var note in notes)
+        {
+            board.Write("notes", note, new Point2(body.Min.X, y));
+            y -= 5;
+        }
+
+        TitleBlock.Draw(board, top, "Outline: radii and half-widths, full size", FaceMarks.Reading(view), new Point2(body.Min.X, y - 1), body.Width);
         return board.Finish("outline", $"Outline - {layout.Design[Identity.Name].Value}", "The outline of the body at full size, with radii and half-widths.");
     }
 }

@@ -1,14 +1,12 @@
 using TopLayout.Drawing;
 using TopLayout.Geometry;
 using TopLayout.Lutherie.Parts;
-using TopLayout.Lutherie.Woods;
 
 namespace TopLayout.Plans.Sheets;
 
 /// <summary>A template of every flat part on its own, to cut out: plates, patches, cleats, blocks. Parts alike in all share one.</summary>
 internal static class PartSheets
 {
-    private const double ArrowHeadMm = 3;
     private const double LineMm = 5;
 
     /// <summary>The templates, in building order.</summary>
@@ -49,7 +47,7 @@ internal static class PartSheets
             board.Line("centre line", Role.Centre, new Point2(0, body.Max.Y + 5), new Point2(0, body.Min.Y - 6));
         }
 
-        var foot = GrainArrow(board, member, view, new Point2(body.Center.X, body.Min.Y - 12));
+        var foot = GrainArrow.Draw(board, member, view, new Point2(body.Center.X, body.Min.Y - 12));
         FaceMarks.Draw(board, view, body);
         Sizes(board, layout, member, view);
         var left = board.Extents.Min.X;
@@ -101,31 +99,6 @@ internal static class PartSheets
         }
 
         return at.Y;
-    }
-
-    // Below the part; returns the height of what is lowest.
-    private static double GrainArrow(SheetBoard board, Member member, FaceView view, Point2 at)
-    {
-        const string Part = "grain arrow";
-        if (member.Material!.Lie == GrainLie.Upright)
-        {
-            board.Write(Part, "grain upright, through the depth of the rim", at, alignment: Alignment.Centre);
-            return at.Y;
-        }
-
-        var along = view.Placement.Apply(new Vec2(-Trig.Sin(member.Grain), Trig.Cos(member.Grain)));
-        var half = along * 12;
-        var middle = at - new Vec2(0, Math.Abs(half.Y));
-        foreach (var way in (ReadOnlySpan<Vec2>)[half, -half])
-        {
-            var (tip, back) = (middle + way, way.Unit * -ArrowHeadMm);
-            board.Line(Part, Role.Mark, middle, tip);
-            board.Line(Part, Role.Mark, tip, tip + back + (back.Left * 0.4));
-            board.Line(Part, Role.Mark, tip, tip + back - (back.Left * 0.4));
-        }
-
-        board.Write(Part, "long grain", middle + new Vec2(Math.Abs(half.X) + 5, -(SheetBoard.TextMm / 2)));
-        return middle.Y - Math.Abs(half.Y);
     }
 
     private static string Capital(string name) => char.ToUpperInvariant(name[0]) + name[1..];

@@ -21,6 +21,7 @@ internal static class PlanMeasures
             along.Add(-fromNeckEdge, $"{Text(layout, fromNeckEdge)} {what}");
         }
 
+        PlateEdges.Ends(layout, (y, text) => along.Add(y, text));
         along.Add(body.Min.Y, $"{Text(layout, -body.Min.Y)} tail");
         along.Draw(board);
         if (view.Face == TopFace.Outside)

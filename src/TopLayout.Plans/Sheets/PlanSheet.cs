@@ -54,7 +54,7 @@ internal static class PlanSheet
         {
             board.Draw(LinerPart, Role.Mark, view.Map(liner));
             var places = view.Map(liner).Segments.SelectMany(s => new[] { s.PointAt(0.5), s.PointAt(0.25), s.PointAt(0.75) }).ToList();
-            board.Name(new LabelRequest(LinerPart, Role.Text, LinerPart, SheetBoard.TextMm, places[0]) { Elsewhere = [.. places] });
+            board.Name(new LabelRequest(LinerPart, Role.Text, LinerPart, SheetBoard.TextMm, places[0]) { Elsewhere = [.. places], WantsLeader = true });
         }
 
         var box = view.Map(layout.Outline).Bounds;
@@ -71,9 +71,10 @@ internal static class PlanSheet
             GlueAreas.Draw(board, layout, view);
         }
 
-        var saddle = view.Face == TopFace.Outside ? Role.Mark : Role.Hidden;
-        board.Line("saddle", saddle, view.Map(layout.Saddle.Bass), view.Map(layout.Saddle.Treble));
+        var (saddle, emphasis) = view.Face == TopFace.Outside ? (Role.Mark, Emphasis.Normal) : (Role.Hidden, Emphasis.Faint);
+        board.Line("saddle", saddle, view.Map(layout.Saddle.Bass), view.Map(layout.Saddle.Treble), emphasis);
         Fittings.Draw(board, layout, view);
+        Mitres.Draw(board, layout, view, isOfBinding: view.Face == TopFace.Outside);
     }
 
     private static void Member(SheetBoard board, Member member, IEnumerable<Contour> loops, FaceView view)
@@ -95,9 +96,18 @@ internal static class PlanSheet
     {
         var face = layout.Members.Where(m => m.Face == view.Face).ToList();
         var rows = LabelRow.Of(face, view, board);
-        foreach (var member in face)
+        var left = new List<Member>(face);
+        while (left is [var member, ..])
         {
-            board.Name(MemberLabel.For(member, face, view, rows.TryGetValue(member, out var middle) ? middle : null));
+            left.Remove(member);
+            var twin = rows.ContainsKey(member) ? null : left.Find(o => MemberLabel.AreMirrored(member, o) && !rows.ContainsKey(o));
+            var mirrored = twin is null ? null : MemberLabel.For(twin, face, view);
+            board.Name(MemberLabel.For(member, face, view, rows.TryGetValue(member, out var middle) ? middle : null, mirrored));
+            if (mirrored is not null)
+            {
+                left.Remove(twin!);
+                board.Name(mirrored);
+            }
         }
     }
 }

@@ -1,4 +1,5 @@
 using TopLayout.Drawing;
+using TopLayout.Drawing.Labels;
 using TopLayout.Geometry;
 using TopLayout.Lutherie.Parts;
 
@@ -42,14 +43,7 @@ internal static class RosetteSheet
             }
         }
 
-        foreach (var edge in layout.Find(Fretboard.Name)?.Footprint.Edges ?? [])
-        {
-            foreach (var piece in Inside(view.Map(new Contour([new Vertex(edge.Start, edge.Bulge), new Vertex(edge.End)], isClosed: false)), body))
-            {
-                board.Draw(Fretboard.Name, Role.Hidden, piece);
-            }
-        }
-
+        FretboardOver(board, layout, view, body);
         var centre = view.Map(hole.Center);
         board.Line("hole centre", Role.Centre, centre - new Vec2(CrossMm, 0), centre + new Vec2(CrossMm, 0));
         foreach (var (from, to) in TileJoints.AxisOffTiles(layout, body.Max.Y + 5, body.Min.Y - 6, centre.Y))
@@ -63,6 +57,19 @@ internal static class RosetteSheet
         board.Write(Cautions.Part, Cautions.Cutting, new Point2(drawn.Min.X, drawn.Min.Y - 7));
         TitleBlock.Draw(board, top, "Rosette and soundhole, full size", FaceMarks.Reading(view), new Point2(drawn.Min.X, drawn.Min.Y - 12), board.Extents.Width);
         return board.Finish("rosette", $"Rosette and soundhole - {layout.Design[Identity.Name].Value}", "The soundhole and the channel for its rosette at full size.");
+    }
+
+    // What of the fretboard will lie over the rosette, dashed; its name at the middle of the longest piece across.
+    private static void FretboardOver(SheetBoard board, Layout layout, FaceView view, Box2 body)
+    {
+        var pieces = (layout.Find(Fretboard.Name)?.Footprint.Edges ?? [])
+            .SelectMany(edge => Inside(view.Map(new Contour([new Vertex(edge.Start, edge.Bulge), new Vertex(edge.End)], isClosed: false)), body)).ToList();
+        pieces.ForEach(p => board.Draw(Fretboard.Name, Role.Hidden, p));
+        if (pieces.MaxBy(p => p.Bounds.Width) is { } end)
+        {
+            Point2[] places = [.. ((double[])[0.3, 0.7, 0.2, 0.8]).Select(end.Segments[0].PointAt)];
+            board.Name(new LabelRequest(Fretboard.Name, Role.Text, "end of the fretboard", SheetBoard.TextMm, places[0]) { Elsewhere = [.. places], WantsLeader = true });
+        }
     }
 
     private static IReadOnlyList<Contour> Inside(Contour line, Box2 body) => Region.Inside(Contour.Rectangle(body)).Clip(line);

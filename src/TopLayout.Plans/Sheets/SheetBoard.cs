@@ -26,6 +26,9 @@ internal sealed class SheetBoard
     /// <summary>The ways in which lines are drawn so far.</summary>
     public IReadOnlySet<(Role Role, Emphasis Emphasis)> Lines => _shapes.OfType<ContourShape>().Select(s => (s.Role, s.Emphasis)).ToHashSet();
 
+    /// <summary>Whether a part has something drawn so far.</summary>
+    public bool Has(string part) => _shapes.Exists(s => s.Part == part);
+
     /// <summary>Whether something is to be hatched.</summary>
     public bool HasHatching => _hatched.Count > 0;
 

@@ -1,6 +1,7 @@
 using TopLayout.Drawing;
 using TopLayout.Geometry;
 using TopLayout.Lutherie.Parts;
+using TopLayout.Lutherie.Woods;
 
 namespace TopLayout.Plans.Sheets;
 
@@ -37,6 +38,13 @@ internal static class TongueSheet
         board.Line("centre line", Role.Centre, new Point2(0, body.Max.Y + 5), new Point2(0, body.Min.Y - 6));
         FaceMarks.Draw(board, view, body);
         Measures(board, layout, body);
+        Grain(board, tongue, block, view, new Point2(body.Center.X, body.Min.Y - 12));
+        var left = board.Extents.Min.X;
+        foreach (var (i, member) in new[] { tongue, block }.Index())
+        {
+            board.Write("places", $"place of the {member.Name}: {PartMeasures.Place(member, layout.Design.Units)}", new Point2(left, board.Extents.Min.Y - (i == 0 ? 8 : 5)));
+        }
+
         var drawn = board.Extents;
         board.Write(Cautions.Part, Cautions.Cutting, new Point2(drawn.Min.X, drawn.Min.Y - 7));
         var foot = TitleBlock.Draw(board, top, "Tongue: template, full size", FaceMarks.Reading(view), new Point2(drawn.Min.X, drawn.Min.Y - 12), board.Extents.Width);
@@ -59,14 +67,25 @@ internal static class TongueSheet
         }
     }
 
+    // One arrow where both lie alike, as when they are one piece.
+    private static void Grain(SheetBoard board, Member tongue, Member block, FaceView view, Point2 at)
+    {
+        if (tongue.Material!.Lie == block.Material!.Lie && (tongue.Material.Lie == GrainLie.Upright || tongue.Grain == block.Grain))
+        {
+            GrainArrow.Draw(board, tongue, view, at, " of tongue and block");
+            return;
+        }
+
+        var foot = GrainArrow.Draw(board, tongue, view, at, " of the tongue");
+        GrainArrow.Draw(board, block, view, new Point2(at.X, foot - 6), " of the block");
+    }
+
     private static void Measures(SheetBoard board, Layout layout, Box2 body)
     {
         var design = layout.Design;
         string Of(double mm) => LengthText.WithUnit(mm, design.Units);
         var face = Block.Neck.FaceY(design, layout.InsideOfSides);
-        var material = layout.Find(Tongue.Name)!.Material!;
-        var grain = design.Get(Tongue.Grain).Value.ToString().ToLowerInvariant();
-        var stock = $"{Of(design[Tongue.Thickness].Value)} thick, {material.Wood.Name}, grain {grain}";
+        var stock = PartMeasures.Stuff(layout.Find(Tongue.Name)!, design.Units);
         var ladder = new Ladder("tongue measures", body.Max.X + 8, outward: 1);
         var length = design[Tongue.Length].Value;
         if (design.Get(Tongue.Shape).Value is TongueShape.Straight or TongueShape.StraightRound)
@@ -83,10 +102,19 @@ internal static class TongueSheet
         {
             var recipe = Tongue.Recipe(design);
             length = recipe.Length;
-            ladder.Add(face, $"{Of(2 * recipe.FaceHalf)} at block face, {Of(-face)} from neck edge");
-            if (recipe.HasFlank)
+            ladder.Add(face, $"{Of(2 * recipe.FaceHalf)} wide at block face, {Of(-face)} from neck edge");
+            if (recipe.Fillet > 0)
+            {
+                ladder.Add(face, $"root {Of(2 * recipe.RootHalf)} wide, where the flanks drawn on meet the block face");
+            }
+
+            if (recipe.HasFlank && recipe.Fillet > 0)
             {
                 ladder.Add(face - (length / 4), $"hollows of radius {Of(recipe.Fillet)}");
+            }
+
+            if (recipe.HasFlank)
+            {
                 ladder.Add(face - (length / 2), $"flanks {LengthText.Of(recipe.Flank)} to the centre line");
             }
 

@@ -107,6 +107,23 @@ public class PlanLabelTests
         Check.Near(-plan.Label("bass lining").Frame.Bounds.Center.X, plan.Label("treble lining").Frame.Bounds.Center.X, 12, "one at the left, one at the right");
     }
 
+    /// <summary>The names of two like parts, left and right, stand at mirrored places: their nearer ends, or their middles.</summary>
+    [Theory]
+    [MemberData(nameof(Presets))]
+    public void NamesOfMirroredParts_StandMirrored(string preset)
+    {
+        var (plan, _, members) = Plans(preset).Single(p => p.Plan.Name == "inside-plan");
+        var pairs = from one in members
+                    where one.Name.Contains("bass", StringComparison.Ordinal)
+                    let other = members.Find(m => m.Name == one.Name.Replace("bass", "treble", StringComparison.Ordinal))
+                    where other is not null && MemberLabel.AreMirrored(one, other)
+                    select (plan.Label(one.Name), plan.Label(other.Name));
+
+        var apart = pairs.Where(p => Math.Abs(p.Item1.Anchor.Y - p.Item2.Anchor.Y) > 0.01
+            || (Math.Abs(p.Item1.Frame.Bounds.Center.X + p.Item2.Frame.Bounds.Center.X) > 0.01 && Math.Abs(p.Item1.Anchor.X + p.Item2.Anchor.X) > 0.01));
+        Assert.Equal([], apart.Select(p => $"{p.Item1.Text} {p.Item1.Anchor}, {p.Item2.Text} {p.Item2.Anchor}"));
+    }
+
     private static IEnumerable<(Sheet Plan, TopFace Face, List<Member> Members)> Plans(string preset)
     {
         var layout = Built.Preset(preset);

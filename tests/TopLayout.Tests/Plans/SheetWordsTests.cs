@@ -64,7 +64,7 @@ public class SheetWordsTests
     [Theory]
     [InlineData("octave-mandolin", "flat, 30 to each side")]
     [InlineData("cutaway", "straight, 36 from the centre line, to 20 from neck edge")]
-    [InlineData("measured", "edge of the plate, 1.8 mm inside the rim's")]
+    [InlineData("measured", "edge of the plate: 1.8 mm inside the outer face of the rim")]
     [InlineData("measured", "outer face of the rim")]
     public void Outline_SaysWhatIsNoArc(string preset, string words) => Assert.Contains(words, Drawn.One(preset, "outline").Words());
 
@@ -79,10 +79,10 @@ public class SheetWordsTests
 
     /// <summary>The arcs of the chain end at the places written for them in the preset.</summary>
     [Theory]
-    [InlineData("14 / 96.5")]
-    [InlineData("79 / 146.8")]
-    [InlineData("192 / 138")]
-    [InlineData("384 / 199")]
+    [InlineData("14; 96.5")]
+    [InlineData("79; 146.8")]
+    [InlineData("192; 138")]
+    [InlineData("384; 199")]
     public void Outline_EndsOfArcs_HaveTheirPlaces(string place) => Assert.Contains(place, Drawn.One("arc-chain", "outline").Words());
 
     [Theory]
@@ -121,6 +121,17 @@ public class SheetWordsTests
         Assert.EndsWith("10.2 mm at the bass end, 6.8 mm at the treble", slot, StringComparison.Ordinal);
         Check.Near(2 * (10 - 1.5), 10.2 + 6.8, 0.11, "the mean of both is the middle's");
         Assert.Equal(2, Drawn.One("auditorium", "bridge-place").Shapes.OfType<ContourShape>().Count(s => s.Part.StartsWith("locating pin", StringComparison.Ordinal) && s.Contour.IsClosed));
+    }
+
+    /// <summary>By hand: six pins over a spread of 55 stand 11 apart, 27.5 to each side; 13 behind the saddle, which lies 2 and 4.5 behind 645.</summary>
+    [Fact]
+    public void BridgePlace_OfAuditorium_HasBothOuterPins()
+    {
+        var words = Drawn.One("auditorium", "bridge-place").Words();
+
+        Assert.Contains("outer treble pin 13 mm behind the saddle there, 27.5 mm from the centre line; 302.3 mm from neck edge, 660 mm from nut", words);
+        Assert.Contains("outer bass pin 13 mm behind the saddle there, 27.5 mm from the centre line; 304.8 mm from neck edge, 662.5 mm from nut", words);
+        Assert.Contains("6 pins, each 11 mm across from the next, on a straight line; holes 5 mm", words);
     }
 
     [Fact]
