@@ -8,7 +8,7 @@ internal static class CellText
 {
     private const double SquareMmPerSquareInch = 25.4 * 25.4;
 
-    /// <summary>The text of a cell: lengths to a hundredth of a mm or a thousandth of an inch.</summary>
+    /// <summary>The text of a cell: lengths to a hundredth of a mm, or as a rule and a caliper read inches.</summary>
     public static string Of(Cell cell, LengthUnit units) => cell switch
     {
         Cell.Words w => w.Text,

@@ -1,6 +1,7 @@
 using TopLayout.Drawing;
 using TopLayout.Drawing.Labels;
 using TopLayout.Geometry;
+using TopLayout.Lutherie.Designs;
 using TopLayout.Lutherie.Findings;
 
 namespace TopLayout.Plans.Sheets;
@@ -78,7 +79,7 @@ internal sealed class FindingMarks
     }
 
     /// <summary>Writes the list under a height; returns the height below it, mm.</summary>
-    public double List(SheetBoard board, Point2 topLeft)
+    public double List(SheetBoard board, Point2 topLeft, LengthUnit units)
     {
         var y = topLeft.Y;
         var number = 0;
@@ -88,7 +89,7 @@ internal sealed class FindingMarks
             y -= 5;
             board.Write(
                 "findings",
-                $"{NumberFormat.Whole(number)} {FindingText.Word(finding.Severity)}: {Short(finding.Subject)}, {Lengths(finding)} mm",
+                $"{NumberFormat.Whole(number)} {FindingText.Word(finding.Severity)}: {Short(finding.Subject)}, {Lengths(finding, units)} {LengthText.Word(units)}",
                 new Point2(topLeft.X, y),
                 role: Role.Text,
                 emphasis: Of(finding.Severity));
@@ -101,12 +102,14 @@ internal sealed class FindingMarks
         top.Findings.Where(f => f.Where is not null && f.Severity is Severity.Fail or Severity.Warning or Severity.Note);
 
     // Of the marks of a run, and what both faces have together where that decides.
-    private static string Lengths(Finding finding)
+    private static string Lengths(Finding finding, LengthUnit units)
     {
+        // As the report says them: of whole mm.
+        string Said(double mm) => units == LengthUnit.Inch ? LengthText.OnRule(Math.Round(mm), units) : NumberFormat.Trimmed(mm, 0);
         var measured = finding.Measured!.Value.Value;
         var marks = IsRun(finding) ? finding.AlsoAt.Prepend(finding.Where!.Value).Select(w => w.From.DistanceTo(w.To)).OrderDescending().ToList() : [measured];
-        var own = string.Join(" and ", marks.Select(l => NumberFormat.Trimmed(l, 0)).Distinct());
-        return measured - marks[0] > 1 ? $"{own}, together {NumberFormat.Trimmed(measured, 0)}" : own;
+        var own = string.Join(" and ", marks.Select(Said).Distinct());
+        return measured - marks[0] > 1 ? $"{own}, together {Said(measured)}" : own;
     }
 
     // Of many edges in line the first two; the report has them all.

@@ -35,8 +35,8 @@ public class StepSheetTests
 
     /// <summary>0.5 mm is 1.26 sixty-fourths of an inch, 1 mm 2.52 of them; 0.25 / 25.4 = 0.0098, 0.3 / 25.4 = 0.0118.</summary>
     [Theory]
-    [InlineData(1, LengthUnit.Inch, "±1/32 in (0.031)")]
-    [InlineData(0.5, LengthUnit.Inch, "±1/64 in (0.016)")]
+    [InlineData(1, LengthUnit.Inch, "±1/32 (0.031) in")]
+    [InlineData(0.5, LengthUnit.Inch, "±1/64 (0.016) in")]
     [InlineData(0.25, LengthUnit.Inch, "±0.010 in")]
     [InlineData(0.3, LengthUnit.Inch, "±0.012 in")]
     [InlineData(0.1, LengthUnit.Inch, "±0.004 in")]
@@ -194,7 +194,7 @@ public class StepSheetTests
     {
         var steps = StepList.Of(Top("inches").Layout).ToList();
 
-        Assert.Contains(new StepRow("upper bout width", "11 9/16 in", "±1/32 in (0.031)"), steps[0].Rows);
+        Assert.Contains(new StepRow("upper bout width", "11 9/16 in", "±1/32 (0.031) in"), steps[0].Rows);
         Assert.Contains(steps[0].Rows, r => r.What.StartsWith("one side strip", StringComparison.Ordinal) && r.Tolerance == "+3/4 to 1 1/2 in");
         Assert.All(steps[1].Grids[1].Rows, r => Assert.Equal("1/8 in", r[1]));
     }

@@ -40,7 +40,7 @@ internal sealed class StepNumbers(Layout layout)
     /// <summary>Ends and section of every brace.</summary>
     public StepGrid Braces() => new(
         ["brace; as built below", $"one end, {Within(StepTolerance.Brace)}", $"other end, {Within(StepTolerance.Brace)}", $"width x height, {Within(StepTolerance.Meeting)}"],
-        [.. _tables["bars"].Rows.Select(r => (ImmutableArray<string>)[Words(r[0]), Place(r[1], r[2], StepTolerance.Brace), Place(r[3], r[4], StepTolerance.Brace), $"{Bare(r[7])} x {Text(r[8])}"])]);
+        [.. _tables["bars"].Rows.Select(r => (ImmutableArray<string>)[Words(r[0]), Place(r[1], r[2], StepTolerance.Brace), Place(r[3], r[4], StepTolerance.Brace), $"{Bare(r[7], StepTolerance.Meeting)} x {Text(r[8], StepTolerance.Meeting)}"])]);
 
     /// <summary>Where parts lie and how thick they are.</summary>
     public StepGrid Pieces(string heading, Func<PieceRow, bool> isWanted) => new(
@@ -107,10 +107,10 @@ internal sealed class StepNumbers(Layout layout)
         return new([.. headings], [.. table.Rows.Select(r => (ImmutableArray<string>)[.. at.Select(i => Text(r[i]))])]) { HasBoxes = false };
     }
 
-    private string Along(PieceRow p) => $"{Bare(-p.Bounds.Max.Y)} to {Text(-p.Bounds.Min.Y)}";
+    private string Along(PieceRow p) => $"{Bare(-p.Bounds.Max.Y, StepTolerance.Meeting)} to {Text(-p.Bounds.Min.Y, StepTolerance.Meeting)}";
 
     private string Across(PieceRow p) => Math.Abs(p.Bounds.Min.X + p.Bounds.Max.X) <= Tolerances.ShortestMm
-        ? $"±{Text(p.Bounds.Max.X)}"
+        ? $"±{Text(p.Bounds.Max.X, StepTolerance.Meeting)}"
         : $"{Side(p.Bounds.Min.X, StepTolerance.Meeting)} to {Side(p.Bounds.Max.X, StepTolerance.Meeting)}";
 
     private static string Words(Cell cell) => ((Cell.Words)cell).Text;
@@ -120,9 +120,10 @@ internal sealed class StepNumbers(Layout layout)
     private string Side(double x, double tolerance) =>
         Math.Abs(x) <= Tolerances.ShortestMm ? "centre" : $"{Bare(Math.Abs(x), tolerance)} {(x < 0 ? "bass" : "treble")}";
 
-    // As fine as the tolerance asks: where that is a mm, to a tenth, or as a rule reads inches.
-    private string Bare(Cell cell, double tolerance = 0) => cell is Cell.Length { Mm: var mm } && tolerance >= StepTolerance.Body
-        ? layout.Design.Units == LengthUnit.Inch ? LengthText.OnRule(mm, LengthUnit.Inch) : NumberFormat.Fixed(LengthText.Rounded(mm, 1), 1)
+    // As fine as the tolerance asks: where that is a mm, to a tenth, and inches as a rule reads them where it sees the tolerance.
+    private string Bare(Cell cell, double tolerance = 0) => cell is not Cell.Length { Mm: var mm } ? CellText.Of(cell, layout.Design.Units)
+        : layout.Design.Units == LengthUnit.Inch && tolerance >= LengthText.FinestOnRuleMm ? LengthText.OnRule(mm, LengthUnit.Inch)
+        : layout.Design.Units != LengthUnit.Inch && tolerance >= StepTolerance.Body ? NumberFormat.Fixed(LengthText.Rounded(mm, 1), 1)
         : CellText.Of(cell, layout.Design.Units);
 
     private string Text(Cell cell, double tolerance = 0) => cell is Cell.Length ? $"{Bare(cell, tolerance)} {LengthText.Word(layout.Design.Units)}" : Bare(cell);
