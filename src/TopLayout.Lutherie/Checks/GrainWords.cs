@@ -35,6 +35,7 @@ internal static class GrainWords
             Where = (run.From, run.To),
             Edges = [.. found.Also.SelectMany(r => Named(r, scene.Calibration)).Concat(named).Concat(added).Select(c => (c.Member, c.Label)).Distinct()],
             AlsoAt = [.. found.Also.Select(r => (r.From, r.To))],
+            Traces = [.. found.Also.Prepend(run).Select(r => EdgeTraces.Of(scene, r, Named(r, scene.Calibration)))],
             Place = places[0],
             OtherPlaces = [.. places.Distinct().Where(p => p != places[0])],
             Cure = found.IsOnlyChannel && added.Count == 0 ? null : GrainCures.For(scene, found, [.. members, .. added.Select(c => scene.Member(c.Member))]),

@@ -36,6 +36,12 @@ public sealed class Finding(Rule rule, Severity severity, string subject, string
     /// <summary>Further stretches of which the same is to be said.</summary>
     public ImmutableArray<(Point2 From, Point2 To)> AlsoAt { get; init; } = [];
 
+    /// <summary>
+    /// For <see cref="Where"/>, then for each of <see cref="AlsoAt"/>, the pieces of edges that make the stretch, named by their edge, each with its part
+    /// to the left, in outside coordinates, mm; empty where no edges make it.
+    /// </summary>
+    public ImmutableArray<ImmutableArray<Segment>> Traces { get; init; } = [];
+
     /// <summary>The edges of parts it speaks of.</summary>
     public ImmutableArray<(string Part, string Edge)> Edges { get; init; } = [];
 

@@ -74,7 +74,7 @@ internal static class ReportContent
         }
 
         var where = mark is { } n ? $" (mark {NumberFormat.Whole(n)} on the {(n <= FindingMarks.MostOnPlan ? "plans" : "grain sheet")})" : "";
-        return new Item($"{FindingText.Word(f.Severity)} {f.Rule.Code}, {f.Subject}{where}", lines.ToImmutable());
+        return new Item($"{FindingText.Word(f.Severity)} {f.Rule.Code}, {f.Subject}{MarkWords.Place(f)}{where}", lines.ToImmutable());
     }
 
     private static string Place(Geometry.Point2 p, LengthUnit units)

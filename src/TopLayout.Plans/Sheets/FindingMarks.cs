@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using TopLayout.Drawing;
 using TopLayout.Drawing.Labels;
 using TopLayout.Geometry;
@@ -14,7 +15,6 @@ namespace TopLayout.Plans.Sheets;
 internal sealed class FindingMarks
 {
     private const string Part = "grain run";
-    private const double HatchMm = 3;
 
     private readonly IReadOnlyList<Finding> _marked;
     private FindingMarks(ReviewedTop top, int most) => _marked = [.. Marked(top).Take(most)];
@@ -41,24 +41,25 @@ internal sealed class FindingMarks
         foreach (var finding in _marked)
         {
             number++;
-            foreach (var (from, to) in finding.AlsoAt.Prepend(finding.Where!.Value))
+            foreach (var (i, where) in finding.AlsoAt.Prepend(finding.Where!.Value).Index())
             {
-                Draw(board, finding, number, view.Map(from), view.Map(to));
+                Draw(board, finding, number, where, finding.Traces.ElementAtOrDefault(i), view);
             }
         }
     }
 
-    private static void Draw(SheetBoard board, Finding finding, int number, Point2 from, Point2 to)
+    private static void Draw(SheetBoard board, Finding finding, int number, (Point2 From, Point2 To) where, ImmutableArray<Segment> trace, FaceView view)
     {
         var part = $"{Part} {NumberFormat.Whole(number)}";
         var emphasis = Of(finding.Severity);
-        Stretch(board, part, from, to, emphasis, IsRun(finding));
+        var stretch = new MarkedStretch(part, where, trace.IsDefault ? [] : trace, view, IsRun(finding));
+        stretch.Draw(board, emphasis);
         if (finding.Severity > Severity.Note && IsRun(finding))
         {
-            Hatch(board, part, from, to, finding.Severity);
+            stretch.Hatch(board, isClose: finding.Severity == Severity.Fail);
         }
 
-        board.Name(new LabelRequest(part, Role.Finding, NumberFormat.Whole(number), 4, from.MidpointTo(to)) { Priority = -1, Emphasis = emphasis });
+        board.Name(new LabelRequest(part, Role.Finding, NumberFormat.Whole(number), 4, stretch.Middle) { Priority = -1, Emphasis = emphasis });
     }
 
     /// <summary>
@@ -87,12 +88,7 @@ internal sealed class FindingMarks
         {
             number++;
             y -= 5;
-            board.Write(
-                "findings",
-                $"{NumberFormat.Whole(number)} {FindingText.Word(finding.Severity)}: {Short(finding.Subject)}, {Lengths(finding, units)} {LengthText.Word(units)}",
-                new Point2(topLeft.X, y),
-                role: Role.Text,
-                emphasis: Of(finding.Severity));
+            board.Write("findings", $"{NumberFormat.Whole(number)} {FindingText.Word(finding.Severity)}: {MarkWords.Of(finding, units)}", new Point2(topLeft.X, y), role: Role.Text, emphasis: Of(finding.Severity));
         }
 
         return y;
@@ -101,57 +97,8 @@ internal sealed class FindingMarks
     private static IEnumerable<Finding> Marked(ReviewedTop top) =>
         top.Findings.Where(f => f.Where is not null && f.Severity is Severity.Fail or Severity.Warning or Severity.Note);
 
-    // Of the marks of a run, and what both faces have together where that decides.
-    private static string Lengths(Finding finding, LengthUnit units)
-    {
-        // As the report says them: of whole mm.
-        string Said(double mm) => units == LengthUnit.Inch ? LengthText.OnRule(Math.Round(mm), units) : NumberFormat.Trimmed(mm, 0);
-        var measured = finding.Measured!.Value.Value;
-        var marks = IsRun(finding) ? finding.AlsoAt.Prepend(finding.Where!.Value).Select(w => w.From.DistanceTo(w.To)).OrderDescending().ToList() : [measured];
-        var own = string.Join(" and ", marks.Select(Said).Distinct());
-        return measured - marks[0] > 1 ? $"{own}, together {Said(measured)}" : own;
-    }
-
-    // Of many edges in line the first two; the report has them all.
-    private static string Short(string subject) => subject.Split(" and ") is [var first, var second, _, .. var more]
-        ? $"{first} and {second} and {NumberFormat.Whole(more.Length + 1)} more"
-        : subject;
-
-    // Only these lie along the grain: other findings may run any way, or name a point.
-    private static bool IsRun(Finding finding) => finding.Rule == Rules.EdgeAlongGrain || finding.Rule == Rules.EdgesInLine;
-
-    // The bars of a run lie across the sheet, whatever its skew.
-    private static void Stretch(SheetBoard board, string part, Point2 from, Point2 to, Emphasis emphasis, bool isRun)
-    {
-        var isPoint = from.IsNear(to, Tolerances.ShortestMm);
-        var bar = (isRun || isPoint ? Vec2.UnitX : (to - from).Unit.Left) * HatchMm;
-        if (isPoint)
-        {
-            var up = Vec2.UnitY * HatchMm;
-            board.Line(part, Role.Finding, from - up, from + up, emphasis);
-            board.Line(part, Role.Finding, from - bar, from + bar, emphasis);
-            return;
-        }
-
-        board.Line(part, Role.Finding, from, to, emphasis);
-        foreach (var end in (ReadOnlySpan<Point2>)[from, to])
-        {
-            board.Line(part, Role.Finding, end - bar, end + bar, Emphasis.Normal);
-        }
-    }
-
-    // Strokes away from the centre line, up towards the neck: close for a failure, wide for a warning.
-    private static void Hatch(SheetBoard board, string part, Point2 from, Point2 to, Severity severity)
-    {
-        var (along, length) = ((to - from).Unit, from.DistanceTo(to));
-        var stroke = new Vec2(from.X < 0 ? -HatchMm : HatchMm, HatchMm);
-        var strokes = (int)(length / (severity == Severity.Fail ? HatchMm : 3 * HatchMm));
-        for (var i = 1; i < strokes - 1; i++)
-        {
-            var at = from + (along * (length * i / strokes));
-            board.Line(part, Role.Finding, at, at + stroke, Emphasis.Normal);
-        }
-    }
+    /// <summary>Only these lie along the grain: other findings may run any way, or name a point.</summary>
+    internal static bool IsRun(Finding finding) => finding.Rule == Rules.EdgeAlongGrain || finding.Rule == Rules.EdgesInLine;
 
     private static Emphasis Of(Severity severity) => severity switch
     {

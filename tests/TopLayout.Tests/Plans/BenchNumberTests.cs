@@ -1,5 +1,6 @@
 using TopLayout.Lutherie.Designs;
 using TopLayout.Lutherie.Parts;
+using TopLayout.Plans;
 using TopLayout.Plans.Reports;
 using TopLayout.Tests.Parts;
 
@@ -188,6 +189,21 @@ public class BenchNumberTests
             Check.Near(tape, end.RoundMm, 5, end.Side);
             Assert.Equal(height, end.HeightMm);
             Assert.Equal(end.Bar.Footprint.Bounds.Height, end.WidthMm, 6);
+        }
+    }
+
+    /// <summary>Of two findings, or two edges on either side of the centre line, each says its side or its wall: nothing stands there twice.</summary>
+    [Fact]
+    public void Report_OfEveryPreset_SaysNothingTwice()
+    {
+        foreach (var preset in Built.PresetNames)
+        {
+            var top = Pipeline.Check(Built.PresetText(preset), preset).Top!;
+            var heads = ReportContent.Of(top).OfType<ReportBlock.Bullets>().First().Items.Select(i => i.Strong.Split(" (mark ")[0]).Where(h => h.Length > 0).ToList();
+            var rows = GrainNumbers.Of(top.Grain).Rows.Select(r => (Edge: $"{((Cell.Words)r[0]).Text}, {((Cell.Words)r[1]).Text}", IsBass: ((Cell.Length)r[3]).Mm < 0)).Distinct().Select(r => r.Edge).ToList();
+
+            Assert.True(heads.Count == heads.Distinct().Count(), $"{preset}: {string.Join("; ", heads)}");
+            Assert.True(rows.Count == rows.Distinct().Count(), $"{preset}: {string.Join("; ", rows)}");
         }
     }
 

@@ -1,0 +1,126 @@
+using System.Collections.Immutable;
+using TopLayout.Drawing;
+using TopLayout.Geometry;
+
+namespace TopLayout.Plans.Sheets;
+
+/// <summary>
+/// One stretch of the top that a finding marks: straight from end to end, or, where curved edges alone make it, beside each of them, so that a maker
+/// sees which wall is meant.
+/// </summary>
+internal sealed class MarkedStretch
+{
+    private const double BarMm = 3;
+    private const double WallBarMm = 2;
+    private const double HatchMm = 3;
+
+    // Off the edge it goes along, on the side where the part is not.
+    private const double OffWallMm = 1.2;
+
+    private readonly string _part;
+    private readonly ImmutableArray<Contour> _paths;
+    private readonly bool _isBesideEdges;
+    private readonly bool _isRun;
+
+    /// <param name="part">The part its lines belong to.</param>
+    /// <param name="where">Its ends in outside coordinates, mm.</param>
+    /// <param name="trace">The edges that make it, each with its part to the left; none when it is no run.</param>
+    /// <param name="view">The face.</param>
+    /// <param name="isRun">Whether it lies along the grain.</param>
+    public MarkedStretch(string part, (Point2 From, Point2 To) where, ImmutableArray<Segment> trace, FaceView view, bool isRun)
+    {
+        (_part, _isRun) = (part, isRun);
+        (From, To) = (view.Map(where.From), view.Map(where.To));
+        _isBesideEdges = !trace.IsEmpty && trace.All(s => s.IsArc && (s.Bulge > 0 || s.Radius > 2 * OffWallMm));
+        _paths = _isBesideEdges ? [.. Chains(trace.Select(Beside)).Select(view.Map)]
+            : From.IsNear(To, Tolerances.ShortestMm) ? []
+            : [new Contour([new Vertex(From), new Vertex(To)], isClosed: false)];
+    }
+
+    /// <summary>Its end at the tail, on the sheet.</summary>
+    public Point2 From { get; }
+
+    /// <summary>Its end at the neck, on the sheet.</summary>
+    public Point2 To { get; }
+
+    /// <summary>Where its number belongs: the middle of the longest line.</summary>
+    public Point2 Middle => _isBesideEdges ? At(_paths.MaxBy(p => p.Length)!, 0.5).Point : From.MidpointTo(To);
+
+    /// <summary>Its lines and the bars at their ends; a cross where it is a point.</summary>
+    public void Draw(SheetBoard board, Emphasis emphasis)
+    {
+        if (_paths.IsEmpty)
+        {
+            var (up, across) = (Vec2.UnitY * BarMm, Vec2.UnitX * BarMm);
+            board.Line(_part, Role.Finding, From - up, From + up, emphasis);
+            board.Line(_part, Role.Finding, From - across, From + across, emphasis);
+        }
+
+        foreach (var path in _paths)
+        {
+            board.Draw(_part, Role.Finding, path, emphasis);
+            foreach (var (end, along) in (ReadOnlySpan<(Point2, Vec2)>)[At(path, 0), At(path, 1)])
+            {
+                // The bars of a straight run lie across the sheet, whatever its skew.
+                var bar = _isBesideEdges ? along.Left * WallBarMm : (_isRun ? Vec2.UnitX : along.Left) * BarMm;
+                board.Line(_part, Role.Finding, end - bar, end + bar, Emphasis.Normal);
+            }
+        }
+    }
+
+    /// <summary>Strokes away from the centre line, up towards the neck: close, or three times as wide.</summary>
+    public void Hatch(SheetBoard board, bool isClose)
+    {
+        foreach (var path in _paths)
+        {
+            var stroke = new Vec2(From.X < 0 ? -HatchMm : HatchMm, HatchMm);
+            var strokes = (int)(path.Length / (isClose ? HatchMm : 3 * HatchMm));
+            for (var i = 1; i < strokes - 1; i++)
+            {
+                var at = At(path, (double)i / strokes).Point;
+                board.Line(_part, Role.Finding, at, at + stroke, Emphasis.Normal);
+            }
+        }
+    }
+
+    // An arc round the same centre, off the edge to its right.
+    private static Segment Beside(Segment edge) => edge with
+    {
+        Start = edge.Start - (edge.TangentAt(0).Left * OffWallMm),
+        End = edge.End - (edge.TangentAt(1).Left * OffWallMm),
+    };
+
+    private static IEnumerable<Contour> Chains(IEnumerable<Segment> pieces)
+    {
+        var chain = new List<Segment>();
+        foreach (var piece in pieces)
+        {
+            if (chain.Count > 0 && !chain[^1].End.IsNear(piece.Start, Tolerances.ShortestMm))
+            {
+                yield return Contour.Chain(chain, isClosed: false);
+                chain = [];
+            }
+
+            chain.Add(chain.Count == 0 ? piece : piece with { Start = chain[^1].End });
+        }
+
+        yield return Contour.Chain(chain, isClosed: false);
+    }
+
+    // The place at a share of the length, and the way there.
+    private static (Point2 Point, Vec2 Along) At(Contour path, double fraction)
+    {
+        var rest = fraction * path.Length;
+        foreach (var segment in path.Segments)
+        {
+            if (rest <= segment.Length)
+            {
+                return (segment.PointAt(rest / segment.Length), segment.TangentAt(rest / segment.Length));
+            }
+
+            rest -= segment.Length;
+        }
+
+        return (path.Segments[^1].End, path.Segments[^1].TangentAt(1));
+    }
+}

@@ -1,0 +1,82 @@
+using TopLayout.Drawing;
+using TopLayout.Lutherie.Checks;
+using TopLayout.Lutherie.Findings;
+using TopLayout.Lutherie.Parts;
+using TopLayout.Tests.Parts;
+
+namespace TopLayout.Tests.Plans;
+
+/// <summary>Where the marks of findings lie, and what the list under the plan says of them.</summary>
+public class FindingMarkTests
+{
+    public static TheoryData<string> Presets => [.. Built.PresetNames];
+
+    /// <summary>A mark of a round wall goes along it, 1.2 mm off it on the side of the wood, and never inside the channel, on both faces and for both hands.</summary>
+    [Theory]
+    [InlineData("concert", "grain", "right")]
+    [InlineData("concert", "inside-plan", "right")]
+    [InlineData("parlour", "grain", "right")]
+    [InlineData("jumbo", "outside-plan", "left")]
+    public void Marks_OfAChannel_GoAlongItsWalls(string preset, string kind, string hand)
+    {
+        var sheet = Drawn.One(preset, kind, edit: t => t.Replace("handed = \"right\"", $"handed = \"{hand}\"", StringComparison.Ordinal));
+        var layout = Built.Preset(preset);
+        var channels = layout.Members.Where(m => m.Kind == MemberKind.Channel).ToList();
+        var arcs = sheet.Lines("grain run 1", Role.Finding).SelectMany(s => s.Contour.Segments).Where(s => s.IsArc).ToList();
+
+        Assert.NotEmpty(arcs);
+        Assert.DoesNotContain(sheet.Lines("grain run 1", Role.Finding).SelectMany(s => s.Contour.Segments), s => !s.IsArc && s.Length > 10);
+        foreach (var p in arcs.SelectMany(a => ((double[])[0, 0.3, 0.5, 1]).Select(a.PointAt)))
+        {
+            Check.Near(1.2, channels.SelectMany(c => c.Footprint.Loops).Min(w => w.DistanceTo(p)), 1e-6, "off the wall");
+            Assert.DoesNotContain(channels, c => c.Footprint.Contains(p));
+        }
+    }
+
+    /// <summary>The pieces of edges that a run is told to lie on reach from end to end of it, but for gaps of 5 mm at most, and lie in its band of 3 mm.</summary>
+    [Theory]
+    [MemberData(nameof(Presets))]
+    public void Traces_OfEveryRun_ReachFromEndToEnd(string preset)
+    {
+        var runs = GrainCheck.Of(Built.Preset(preset)).Findings.Where(f => f.Severity > Severity.Pass && f.Where is not null && !f.Traces.IsEmpty).ToList();
+
+        Assert.NotEmpty(runs);
+        foreach (var finding in runs)
+        {
+            Assert.Equal(1 + finding.AlsoAt.Length, finding.Traces.Length);
+            foreach (var ((from, to), trace) in finding.AlsoAt.Prepend(finding.Where!.Value).Zip(finding.Traces))
+            {
+                var reached = from.Y;
+                foreach (var box in trace.Select(s => s.Bounds()).OrderBy(b => b.Min.Y))
+                {
+                    Assert.InRange(box.Min.Y - reached, double.NegativeInfinity, 5.1);
+                    reached = Math.Max(reached, box.Max.Y);
+                    Assert.InRange(box.Center.X, from.X - 6.2, from.X + 6.2);
+                }
+
+                Check.Near(to.Y, reached, 0.5, $"{finding.Subject}: the neck end");
+                Check.Near(from.Y, trace.Min(s => s.Bounds().Min.Y), 0.5, $"{finding.Subject}: the tail end");
+            }
+        }
+    }
+
+    /// <summary>Each line of the list says something else: its side, or its wall.</summary>
+    [Theory]
+    [MemberData(nameof(Presets))]
+    public void List_OfMarks_SaysNothingTwice(string preset)
+    {
+        foreach (var kind in (string[])["grain", "outside-plan"])
+        {
+            var lines = Drawn.One(preset, kind).Labels().Where(l => l.Part == "findings").Select(l => l.Text[(l.Text.IndexOf(' ', StringComparison.Ordinal) + 1)..]).ToList();
+
+            Assert.NotEmpty(lines);
+            Assert.Equal(lines.Distinct(), lines);
+        }
+    }
+
+    [Theory]
+    [InlineData("concert", "2 note: rosette channel, treble side, outer wall 52 and inner wall 48 mm")]
+    [InlineData("parlour", "1 note: rosette channel, both sides, inner wall/outer wall 69 and outer wall 50 mm")]
+    [InlineData("parlour", "4 note: neck block, bass side, 32 mm")]
+    public void List_SaysTheSideAndTheWall(string preset, string words) => Assert.Contains(words, Drawn.One(preset, "grain").Words());
+}
