@@ -28,6 +28,7 @@ internal static class BenchNumbers
 
         yield return DrillPoints(layout);
         yield return Bars(layout);
+        yield return BraceEnds.Table(layout);
         yield return Pieces(layout, isMerged);
         yield return new NumberTable("rim", "Rim", [new("what", "what"), new("value", "value"), new("remark", "remark")], RimNumbers.Rows(layout));
     }
@@ -108,13 +109,10 @@ internal static class BenchNumbers
 
     private static IReadOnlyList<Cell> Bar(Member bar)
     {
-        var sides = bar.Footprint.Edges.Where(e => e.Label is "neck side" or "tail side" or "bass side" or "treble side").ToArray();
-        var (first, second) = (sides[0].Start.MidpointTo(sides[1].End), sides[0].End.MidpointTo(sides[1].Start));
-        var (upper, lower) = first.Y > second.Y || (first.Y == second.Y && first.X < second.X) ? (first, second) : (second, first);
-        var width = Math.Abs((sides[1].Start - sides[0].Start).Cross(sides[0].TangentAt(0)));
+        var (upper, lower, width) = BraceEnds.Axis(bar);
         return
         [
-            bar.Name, -upper.Y, upper.X, -lower.Y, lower.X, sides.Max(s => s.Length), Angle.FromDegrees(Math.Abs(bar.Grain.Degrees)), width, bar.ThicknessMm,
+            bar.Name, -upper.Y, upper.X, -lower.Y, lower.X, BraceEnds.Sides(bar).Max(s => s.Length), Angle.FromDegrees(Math.Abs(bar.Grain.Degrees)), width, bar.ThicknessMm,
         ];
     }
 

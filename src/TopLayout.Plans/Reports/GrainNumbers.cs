@@ -16,6 +16,10 @@ internal static class GrainNumbers
         ],
         review.Sides.Select(s => (IReadOnlyList<Cell>)
         [
-            s.Member, s.Edge, s.RunMm, s.AcrossMm, s.LeastAngle, !s.Pulls ? "nothing pulls" : s.Index is { } m ? Say.TwoDigits(m) : "not known", FindingText.Word(s.Severity),
+            s.Member, Edge(review, s), s.RunMm, s.AcrossMm, s.LeastAngle, !s.Pulls ? "nothing pulls" : s.Index is { } m ? Say.TwoDigits(m) : "not known", FindingText.Word(s.Severity),
         ]));
+
+    // Where an edge stands twice, on both sides of the centre line, each with its side.
+    private static string Edge(GrainReview review, SideVerdict side) => review.Sides.All(s => s.Member != side.Member || s.Edge != side.Edge || s.AcrossMm < 0 == side.AcrossMm < 0) ? side.Edge
+        : $"{side.Edge}, {(side.AcrossMm < 0 ? "bass" : "treble")} side";
 }

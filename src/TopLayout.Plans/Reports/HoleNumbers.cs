@@ -78,14 +78,23 @@ internal static class HoleNumbers
         var middle = (inner + outer) / 2;
         var hidden = HiddenArc.Of(layout, inner, outer).LengthAt(middle);
         var toBoard = -layout.Hole.Center.Y - Fretboard.EndFromNeckEdge(layout.Design);
-        yield return ["ring's middle line under the fretboard, length", HiddenArc.Under(layout, middle).LengthAt(middle), "to the board's edges"];
-        yield return
-        [
-            $"ring's middle line hidden {LengthText.OnRuleWithUnit(HiddenArc.MarginMm, layout.Design.Units)} or more inside the board, the ring in its whole width", hidden,
-            outer <= toBoard ? "the whole ring shows: fit it exactly, its joint at the neck end"
-                : hidden > 0 ? "hides joints and gaps; level the ring there, or relieve the underside of the board"
-                : "the ring reaches under the board, too little to hide a joint; level it there, or relieve the underside of the board",
-        ];
+        var advice = outer <= toBoard ? "the whole ring shows: fit it exactly, its joint at the neck end"
+            : hidden > 0 ? "hides joints and gaps; level the ring there, or relieve the underside of the board"
+            : "too little to hide a joint; level the ring there, or relieve the underside of the board";
+        if (HiddenArc.Under(layout, middle).LengthAt(middle) is > 0 and var under)
+        {
+            yield return ["ring's middle line under the fretboard, length", under, hidden > 0 ? "to the board's edges" : $"to the board's edges: {advice}"];
+        }
+        else
+        {
+            // No length: what there is to do all the same.
+            yield return ["ring under the fretboard", "none", outer <= toBoard ? advice : "its outer edge alone reaches under the board; " + advice];
+        }
+
+        if (hidden > 0)
+        {
+            yield return [$"ring's middle line hidden {LengthText.OnRuleWithUnit(HiddenArc.MarginMm, layout.Design.Units)} or more inside the board, the ring in its whole width", hidden, advice];
+        }
     }
 
     private static IEnumerable<IReadOnlyList<Cell>> Liner(Layout layout, Contour liner)

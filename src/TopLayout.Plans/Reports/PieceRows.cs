@@ -1,4 +1,5 @@
 using TopLayout.Geometry;
+using TopLayout.Lutherie.Designs;
 using TopLayout.Lutherie.Findings;
 using TopLayout.Lutherie.Parts;
 
@@ -47,22 +48,25 @@ internal static class PieceRows
         return rows;
     }
 
+    /// <summary>The face of what is glued to braces and not to the top.</summary>
+    public const string OnBraces = "on the braces";
+
     private static PieceRow Row(Layout layout, Member m) => Described(layout, m, new PieceRow(
         m.Name, m.Face == TopFace.Inside ? "inside" : "outside", m.Material?.Wood.Name ?? "(cut into the top)", m.ThicknessMm, m.Footprint.Bounds, m.Footprint.Area));
 
     private static PieceRow Row(Layout layout, PlanMark m) =>
-        new(m.Name, "on the braces", m.Material!.Wood.Name, m.ThicknessMm, m.Line.Bounds, 0) { Remark = $"{Fine(layout, m.Line.Bounds.Width)} square, glued to the legs" };
+        new(m.Name, OnBraces, m.Material!.Wood.Name, m.ThicknessMm, m.Line.Bounds, 0) { Remark = $"{Fine(layout, m.Line.Bounds.Width)} square, over the crossing: glued to the legs, not to the top" };
 
     private static PieceRow Row(Layout layout, List<Member> cleats)
     {
         var (first, boxes) = (cleats[0], cleats.ConvertAll(c => c.Footprint.Bounds));
         var section = layout.Design.In(Cleats.Section);
-        var middles = $"middles at {string.Join(", ", boxes.Select(b => Bare(layout, -b.Center.Y)))}";
+        var middles = $"middles at {string.Join(", ", boxes.Select(b => OnRule(layout, -b.Center.Y)))}";
         var shape = section.Get(Cleats.Shape).Value == CleatShape.Diamond ? "diamonds" : "squares";
         return new PieceRow($"cleats 1 to {Say.Count(cleats.Count)}", "inside", first.Material!.Wood.Name, first.ThicknessMm, Box2.Around(boxes), cleats.Sum(c => c.Footprint.Area))
         {
             Remark = $"{Say.Count(cleats.Count)} alike, {shape} {Bare(layout, section[Cleats.Across].Value)} across and {Fine(layout, section[Cleats.Along].Value)} along; {middles}",
-            Along = $"{Bare(layout, section[Cleats.Along].Value)} long; {middles} {LengthText.Word(layout.Design.Units)}",
+            Along = $"{OnRule(layout, section[Cleats.Along].Value)} long; {middles} {LengthText.Word(layout.Design.Units)}",
         };
     }
 
@@ -90,7 +94,7 @@ internal static class PieceRows
                 : row with
                 {
                     Remark = $"{Fine(layout, front)} wide at the front edge, {Fine(layout, rear)} at the rear",
-                    Across = $"front edge ±{Bare(layout, front / 2)}, rear ±{Fine(layout, rear / 2)}",
+                    Across = $"front edge ±{OnRule(layout, front / 2)}, rear ±{OnRule(layout, rear / 2)} {LengthText.Word(design.Units)}",
                 };
         }
 
@@ -102,8 +106,8 @@ internal static class PieceRows
             return row with
             {
                 Remark = $"ring, {LengthText.Of(outside, design.Units)} outside, {LengthText.Of(inside, design.Units)} inside, centre {LengthText.WithUnit(-layout.Hole.Center.Y, design.Units)}",
-                Along = $"ring, centre {Fine(layout, -layout.Hole.Center.Y)}",
-                Across = $"{Bare(layout, outside)} outside, {Fine(layout, inside)} inside",
+                Along = $"ring, centre {OnRule(layout, -layout.Hole.Center.Y)} {LengthText.Word(design.Units)}",
+                Across = $"{OnRule(layout, outside)} outside, {OnRule(layout, inside)} {LengthText.Word(design.Units)} inside",
             };
         }
 
@@ -111,6 +115,9 @@ internal static class PieceRows
     }
 
     private static double EdgeLength(Member member, string label) => member.Footprint.Edges.Where(e => e.Label == label).Sum(e => e.Length);
+
+    // Laid out by rule: inches without their thousandths.
+    private static string OnRule(Layout layout, double mm) => layout.Design.Units == LengthUnit.Inch ? LengthText.OnRule(mm, LengthUnit.Inch) : Bare(layout, mm);
 
     private static string Bare(Layout layout, double mm) => CellText.Of(mm, layout.Design.Units);
 

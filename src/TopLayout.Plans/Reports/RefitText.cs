@@ -13,6 +13,7 @@ public static class RefitText
     public static string Of(RefitReport report, LengthUnit units)
     {
         string Said(double mm) => LengthText.WithUnit(mm, units);
+        string Told(string sentence) => LengthText.Sentence(sentence, units);
         var text = new StringBuilder();
         void Line(string line) => text.Append(line).Append('\n');
         var oval = report.Ring.OvalMm > 0 ? $", on the average; it is {Said(report.Ring.OvalMm)} oval" : "";
@@ -24,7 +25,7 @@ public static class RefitText
 
         if (report.Remark is { } remark)
         {
-            Line($"Remark: a hole of {Said(report.NewDiameterMm)}; {remark}.");
+            Line($"Remark: a hole of {Said(report.NewDiameterMm)}; {Told(remark)}.");
         }
 
         foreach (var (i, tried) in report.Options.Index())
@@ -32,27 +33,29 @@ public static class RefitText
             var option = tried.Option;
             Line("");
             Line($"{NumberFormat.Whole(i + 1)}. {option.Title} ({option.Key}): {Word(option.Verdict)}");
-            Line($"   why      {option.Reason}");
+            Line($"   why      {Told(option.Reason)}");
             if (option.Verdict != RefitVerdict.Refused)
             {
-                Line($"   cost     {option.Cost}");
+                Line($"   cost     {Told(option.Cost)}");
                 Line($"   ring     radius {Said(option.InnerMm)} to {Said(option.OuterMm)}, margin to the hole {Said(option.MarginMm)}");
-                Line($"   residue  {NumberFormat.Trimmed(option.ResidueMm, 2)} mm{(option.ResidueWhere.Length > 0 ? $", {option.ResidueWhere}" : "")}");
+                Line($"   residue  {Residue(option.ResidueMm, units)}{(option.ResidueWhere.Length > 0 ? $", {Told(option.ResidueWhere)}" : "")}");
             }
 
             foreach (var finding in tried.NewFindings)
             {
-                Line($"   then     {FindingText.Word(finding.Severity)} {finding.Rule.Code}: {finding.Sentence}{(finding.Cure is { } cure ? $"; cure: {cure}" : "")}");
+                Line($"   then     {FindingText.Word(finding.Severity)} {finding.Rule.Code}: {Told(finding.Sentence)}{(finding.Cure is { } cure ? $"; cure: {Told(cure)}" : "")}");
             }
 
             foreach (var finding in tried.GoneFindings)
             {
-                Line($"   no more  {FindingText.Word(finding.Severity)} {finding.Rule.Code}: {finding.Sentence}");
+                Line($"   no more  {FindingText.Word(finding.Severity)} {finding.Rule.Code}: {Told(finding.Sentence)}");
             }
         }
 
         return text.ToString();
     }
+
+    private static string Residue(double mm, LengthUnit units) => units == LengthUnit.Inch ? LengthText.WithUnit(mm, units) : $"{NumberFormat.Trimmed(mm, 2)} mm";
 
     /// <summary>A verdict as it is printed, and in JSON.</summary>
     public static string Word(RefitVerdict verdict) => verdict switch

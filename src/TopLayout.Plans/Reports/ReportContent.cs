@@ -16,9 +16,9 @@ internal static class ReportContent
     {
         var design = top.Layout.Design;
         yield return new Heading(1, $"{design[Identity.Name].Value}, revision {design[Identity.Revision].Value}");
-        var inMm = design.Units == LengthUnit.Inch ? " What the findings and the assumptions say, their limits and cures are in mm." : "";
+        var inches = design.Units == LengthUnit.Inch ? " Inches are to the nearest sixty-fourth, thousandths in brackets; what is thinner than an eighth in thousandths alone." : "";
         yield return new Paragraph(
-            $"Design {top.Hash}. Places are measured from the neck edge; lengths in {LengthText.Name(design.Units)} unless another unit stands beside them.{inMm}");
+            $"Design {top.Hash}. Places are measured from the neck edge; lengths in {LengthText.Name(design.Units)} unless another unit stands beside them.{inches}");
         yield return new Heading(2, "Findings, worst first");
         var shown = top.Findings.Where(f => f.Severity > Severity.Pass).ToList();
         yield return shown.Count == 0
@@ -34,7 +34,7 @@ internal static class ReportContent
         }
 
         yield return new Heading(2, "What was assumed");
-        yield return new Bullets([.. top.Grain.Assumptions.Select(a => new Item("", [$"{a}."]))]);
+        yield return new Bullets([.. top.Grain.Assumptions.Select(a => new Item("", [$"{LengthText.Sentence(a, design.Units)}."]))]);
         yield return new Heading(2, "Cautions");
         yield return new Bullets([.. Cautions.Select(c => new Item("", [c]))]);
     }
@@ -50,10 +50,11 @@ internal static class ReportContent
     private static Item Finding(Finding f, int? mark, LengthUnit units)
     {
         var lines = ImmutableArray.CreateBuilder<string>();
-        lines.Add($"{f.Sentence}.");
+        lines.Add($"{LengthText.Sentence(f.Sentence, units)}.");
         if (f.Measured is { } m)
         {
-            lines.Add($"Measured {NumberFormat.Trimmed(m.Value, 1)} {m.Unit}; limit {NumberFormat.Trimmed(m.Limit, 1)} {m.Unit}.");
+            string Said(double value) => m.Unit == "mm" ? LengthText.WithUnit(value, units) : $"{NumberFormat.Trimmed(value, 1)} {m.Unit}".TrimEnd();
+            lines.Add($"Measured {Said(m.Value)}; limit {Said(m.Limit)}.");
         }
 
         if (f.Where is var (from, to))
@@ -69,16 +70,16 @@ internal static class ReportContent
 
         if (f.Cure is { } cure)
         {
-            lines.Add($"Cure: {cure}.");
+            lines.Add($"Cure: {LengthText.Sentence(cure, units)}.");
         }
 
         var where = mark is { } n ? $" (mark {NumberFormat.Whole(n)} on the {(n <= FindingMarks.MostOnPlan ? "plans" : "grain sheet")})" : "";
-        return new Item($"{FindingText.Word(f.Severity)} {f.Rule.Code}, {f.Subject}{where}", lines.ToImmutable());
+        return new Item($"{FindingText.Word(f.Severity)} {f.Rule.Code}, {f.Subject}{MarkWords.Place(f)}{where}", lines.ToImmutable());
     }
 
     private static string Place(Geometry.Point2 p, LengthUnit units)
     {
         var side = p.X < 0 ? "bass" : "treble";
-        return $"{LengthText.WithUnit(-p.Y, units)} from the neck edge, {LengthText.WithUnit(Math.Abs(p.X), units)} to the {side} side";
+        return $"{LengthText.OnRuleWithUnit(-p.Y, units)} from the neck edge, {LengthText.OnRuleWithUnit(Math.Abs(p.X), units)} to the {side} side";
     }
 }

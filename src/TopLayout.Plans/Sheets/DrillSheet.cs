@@ -10,11 +10,11 @@ internal static class DrillSheet
 {
     private const double OffMm = 12;
 
-    /// <summary>The sheet; null when there is nothing to drill.</summary>
+    /// <summary>The sheet; null when there is nothing to drill but the rosette's pivot, which its own sheets have.</summary>
     public static Sheet? Draw(ReviewedTop top)
     {
         var layout = top.Layout;
-        if (layout.DrillPoints.IsEmpty)
+        if (layout.DrillPoints.All(p => p.Name == Rosette.PivotName))
         {
             return null;
         }

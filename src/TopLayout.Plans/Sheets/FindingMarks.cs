@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using TopLayout.Drawing;
 using TopLayout.Drawing.Labels;
 using TopLayout.Geometry;
+using TopLayout.Lutherie.Designs;
 using TopLayout.Lutherie.Findings;
 
 namespace TopLayout.Plans.Sheets;
@@ -79,7 +80,7 @@ internal sealed class FindingMarks
     }
 
     /// <summary>Writes the list under a height; returns the height below it, mm.</summary>
-    public double List(SheetBoard board, Point2 topLeft)
+    public double List(SheetBoard board, Point2 topLeft, LengthUnit units)
     {
         var y = topLeft.Y;
         var number = 0;
@@ -87,7 +88,7 @@ internal sealed class FindingMarks
         {
             number++;
             y -= 5;
-            board.Write("findings", $"{NumberFormat.Whole(number)} {FindingText.Word(finding.Severity)}: {MarkWords.Of(finding)}", new Point2(topLeft.X, y), role: Role.Text, emphasis: Of(finding.Severity));
+            board.Write("findings", $"{NumberFormat.Whole(number)} {FindingText.Word(finding.Severity)}: {MarkWords.Of(finding, units)}", new Point2(topLeft.X, y), role: Role.Text, emphasis: Of(finding.Severity));
         }
 
         return y;

@@ -33,7 +33,7 @@ internal static class GrainSheet
         FaceMarks.Draw(board, view, body);
         var foot = ProfilePlot.Draw(board, top, view, body, body.Min.Y - GapMm);
         marks.GrainLines(board, view, body.Min.Y, foot);
-        foot = marks.List(board, new Point2(body.Min.X, foot - 4));
+        foot = marks.List(board, new Point2(body.Min.X, foot - 4), layout.Design.Units);
         const string Title = "Grain: glued edges along it, and what they are up against";
         foot = TitleBlock.Draw(board, top, Title, FaceMarks.Reading(view), new Point2(body.Min.X, foot - 8), body.Width);
         Legend.Draw(board, new Point2(body.Min.X, foot - 4));

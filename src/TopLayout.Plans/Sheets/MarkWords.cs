@@ -1,5 +1,6 @@
 using TopLayout.Drawing;
 using TopLayout.Geometry;
+using TopLayout.Lutherie.Designs;
 using TopLayout.Lutherie.Findings;
 
 namespace TopLayout.Plans.Sheets;
@@ -8,8 +9,17 @@ namespace TopLayout.Plans.Sheets;
 internal static class MarkWords
 {
     /// <summary>"rosette channel, bass side, outer wall 52 and inner wall 48 mm".</summary>
-    public static string Of(Finding finding) =>
-        $"{Short(finding.Subject)}{(FindingMarks.IsRun(finding) ? Side(finding) : "")}, {Lengths(finding)} mm";
+    public static string Of(Finding finding, LengthUnit units) =>
+        $"{Short(finding.Subject)}{Side(finding)}, {Lengths(finding, units)}";
+
+    /// <summary>", bass side, inner wall": what the subject of a run does not say, for a heading.</summary>
+    public static string Place(Finding finding)
+    {
+        var edges = FindingMarks.IsRun(finding) && finding.Where is not null
+            ? Marks(finding).Select((_, i) => Edge(finding, i).TrimEnd()).Where(e => e.Length > 0).Distinct(StringComparer.Ordinal).ToList()
+            : [];
+        return Side(finding) + (edges.Count == 0 ? "" : $", {string.Join(" and ", edges)}");
+    }
 
     // Of many edges in line the first two; the report has them all.
     private static string Short(string subject) => subject.Split(" and ") is [var first, var second, _, .. var more]
@@ -19,7 +29,8 @@ internal static class MarkWords
     // Where the subject does not say it.
     private static string Side(Finding finding)
     {
-        if (finding.Subject.Contains("bass", StringComparison.Ordinal) || finding.Subject.Contains("treble", StringComparison.Ordinal))
+        var isSaid = finding.Subject.Contains("bass", StringComparison.Ordinal) || finding.Subject.Contains("treble", StringComparison.Ordinal);
+        if (isSaid || finding.Where is null || !FindingMarks.IsRun(finding))
         {
             return "";
         }
@@ -28,17 +39,20 @@ internal static class MarkWords
     }
 
     // Of the marks of a run, by the edge that makes each where the subject names none; and what both faces have together where that decides.
-    private static string Lengths(Finding finding)
+    private static string Lengths(Finding finding, LengthUnit units)
     {
+        // In inches too as the report says them: of whole mm.
+        string Said(double mm) => units == LengthUnit.Inch ? LengthText.OnRule(Math.Round(mm), units) : NumberFormat.Trimmed(mm, 0);
+        var unit = LengthText.Word(units);
         var measured = finding.Measured!.Value.Value;
         if (!FindingMarks.IsRun(finding))
         {
-            return NumberFormat.Trimmed(measured, 0);
+            return finding.Measured.Value.Unit == "mm" ? $"{Said(measured)} {unit}" : $"{NumberFormat.Trimmed(measured, 1)}{finding.Measured.Value.Unit}";
         }
 
         var marks = Marks(finding).Index().Select(m => (Edge: Edge(finding, m.Index), Length: m.Item.From.DistanceTo(m.Item.To))).OrderByDescending(m => m.Length).ToList();
-        var own = string.Join(" and ", marks.Select(m => $"{m.Edge}{NumberFormat.Trimmed(m.Length, 0)}").Distinct());
-        return measured - marks[0].Length > 1 ? $"{own}, together {NumberFormat.Trimmed(measured, 0)}" : own;
+        var own = string.Join(" and ", marks.Select(m => $"{m.Edge}{Said(m.Length)}").Distinct());
+        return measured - marks[0].Length > 1 ? $"{own}, together {Said(measured)} {unit}" : $"{own} {unit}";
     }
 
     private static string Edge(Finding finding, int mark)

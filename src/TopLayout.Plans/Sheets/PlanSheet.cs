@@ -31,7 +31,7 @@ internal static class PlanSheet
         PlanMeasures.Draw(board, layout, view, body);
         var foot = ProfilePlot.Draw(board, top, view, body, body.Min.Y - GapMm);
         marks.GrainLines(board, view, body.Min.Y, foot);
-        foot = marks.List(board, new Point2(body.Min.X, foot - 4));
+        foot = marks.List(board, new Point2(body.Min.X, foot - 4), layout.Design.Units);
         foot = TitleBlock.Draw(board, top, title, FaceMarks.Reading(view), new Point2(body.Min.X, foot - 8), body.Width);
         var hasLinings = layout.Members.Any(m => m.Face == face && m.Kind == MemberKind.Lining);
         Legend.Draw(board, new Point2(body.Min.X, foot - 4), hasLinings ? "glued (linings too)" : "glued");

@@ -1,5 +1,6 @@
 using TopLayout.Drawing;
 using TopLayout.Geometry;
+using TopLayout.Lutherie.Designs;
 using TopLayout.Lutherie.Mechanics;
 
 namespace TopLayout.Plans.Sheets;
@@ -16,11 +17,13 @@ internal static class ProfilePlot
     private const double TotalScale = 0.25;
     private const double UnseenMm = 1e-3;
     private const double TickMm = 30;
+    private const double InchTickMm = 25.4;
     private const double RowMm = 5;
 
     /// <summary>Draws the profile with its top below a height; returns the height of its foot, mm.</summary>
     public static double Draw(SheetBoard board, ReviewedTop top, FaceView view, Box2 body, double topY)
     {
+        var units = top.Layout.Design.Units;
         var (pass, fail) = (top.Grain.Calibration.PassLengthMm, top.Grain.Calibration.FailLengthMm);
         var height = Math.Max(fail + 12, top.Grain.Profile.Select(s => s.LongestMm).DefaultIfEmpty(0).Max() + 6);
         var foot = topY - height - 8;
@@ -30,21 +33,21 @@ internal static class ProfilePlot
         foreach (var (limit, word) in (ReadOnlySpan<(double, string)>)[(pass, "and less: a crack stops"), (fail, "and more: it runs on")])
         {
             board.Line(Part, Role.Centre, At(body.Min.X, limit), At(body.Max.X, limit));
-            board.Write(Part, $"{NumberFormat.Trimmed(limit, 0)} {word}", At(body.Max.X + 2, limit - 1.4), role: Role.Dimension);
+            board.Write(Part, $"{Said(limit, units)} {word}", At(body.Max.X + 2, limit - 1.4), role: Role.Dimension);
         }
 
-        for (var tick = 0.0; tick <= height; tick += TickMm)
+        for (var tick = 0.0; tick <= height; tick += units == LengthUnit.Inch ? InchTickMm : TickMm)
         {
             if (Math.Abs(tick - pass) >= RowMm && Math.Abs(tick - fail) >= RowMm)
             {
                 board.Line(Part, Role.Dimension, At(body.Min.X - 1, tick), At(body.Min.X, tick));
-                board.Write(Part, NumberFormat.Whole((int)tick), At(body.Max.X + 2, tick - 1.4), role: Role.Dimension);
+                board.Write(Part, Said(tick, units), At(body.Max.X + 2, tick - 1.4), role: Role.Dimension);
             }
         }
 
         board.Write(
             Part,
-            "thick: the longest unsupported glued edge on each grain line, both faces together, mm; thin: all on that line, a quarter as high",
+            $"thick: the longest unsupported glued edge on each grain line, both faces together, {LengthText.Name(units)}; thin: all on that line, a quarter as high",
             At(body.Min.X, height + 2.5),
             role: Role.Dimension);
         Curve(board, SumPart, top, view, s => foot + (s.TotalMm * TotalScale), foot, Emphasis.Faint);
@@ -52,6 +55,8 @@ internal static class ProfilePlot
 
         return foot;
     }
+
+    private static string Said(double mm, LengthUnit units) => units == LengthUnit.Inch ? LengthText.OnRule(mm, units) : NumberFormat.Trimmed(mm, 0);
 
     private static void Curve(SheetBoard board, string part, ReviewedTop top, FaceView view, Func<ProfileSample, double> height, double foot, Emphasis emphasis)
     {

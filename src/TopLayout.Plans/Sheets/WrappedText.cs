@@ -34,7 +34,7 @@ internal static class WrappedText
         {
             // A unit after a number, and a fraction after its inches.
             var isUnit = word.TrimEnd(',', ';', '.', ':') is "mm" or "in" or "%" || word.Contains('/', StringComparison.Ordinal);
-            if (isUnit && words.Count > 0 && words[^1].Length > 0 && char.IsAsciiDigit(words[^1][^1]))
+            if (isUnit && words.Count > 0 && EndsInNumber(words[^1]))
             {
                 words[^1] += $" {word}";
             }
@@ -46,6 +46,9 @@ internal static class WrappedText
 
         return words;
     }
+
+    // "3.5", and in brackets "(3.500)".
+    private static bool EndsInNumber(string word) => word.TrimEnd(')') is [.., var last] && char.IsAsciiDigit(last);
 
     /// <summary>Writes the lines from a first baseline down; returns the baseline that comes next, mm.</summary>
     public static double Write(SheetBoard board, string part, string text, Point2 at, double widthMm)

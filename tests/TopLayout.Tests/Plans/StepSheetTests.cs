@@ -2,6 +2,7 @@ using TopLayout.Drawing;
 using TopLayout.Drawing.Pdf;
 using TopLayout.Lutherie.Designs;
 using TopLayout.Plans;
+using TopLayout.Plans.Reports;
 using TopLayout.Plans.Sheets.Steps;
 using TopLayout.Tests.Parts;
 
@@ -27,7 +28,7 @@ public class StepSheetTests
     [InlineData("1-outline-and-mould", "lower bout width", "396.0 mm", "±1 mm")]
     [InlineData("2-hole-and-rosette", "soundhole centre", "145.15 mm", "±0.5 mm")]
     [InlineData("3-bracing", "relative humidity while gluing", "45 %", "±3 %")]
-    [InlineData("2-hole-and-rosette", "soundhole centre, off the centre line", "0.00 mm", "±0.3 mm")]
+    [InlineData("2-hole-and-rosette", "soundhole centre, to the centre line", "on it", "±0.3 mm")]
     [InlineData("2-hole-and-rosette", "soundhole diameter", "100.00 mm", "±0.5 mm")]
     [InlineData("6-bridge-place", "bridge square to the centre line, over its length", "square", "±0.25 mm")]
     public void Steps_OfThePreset_SayNumberAndTolerance(string step, string what, string value, string tolerance) =>
@@ -35,8 +36,8 @@ public class StepSheetTests
 
     /// <summary>0.5 mm is 1.26 sixty-fourths of an inch, 1 mm 2.52 of them; 0.25 / 25.4 = 0.0098, 0.3 / 25.4 = 0.0118.</summary>
     [Theory]
-    [InlineData(1, LengthUnit.Inch, "±1/32 in (0.031)")]
-    [InlineData(0.5, LengthUnit.Inch, "±1/64 in (0.016)")]
+    [InlineData(1, LengthUnit.Inch, "±1/32 (0.031) in")]
+    [InlineData(0.5, LengthUnit.Inch, "±1/64 (0.016) in")]
     [InlineData(0.25, LengthUnit.Inch, "±0.010 in")]
     [InlineData(0.3, LengthUnit.Inch, "±0.012 in")]
     [InlineData(0.1, LengthUnit.Inch, "±0.004 in")]
@@ -168,7 +169,8 @@ public class StepSheetTests
 
         Assert.Contains("the channels of the rosette", step.Does, StringComparison.Ordinal);
         Assert.Equal(["rosette channel 2", "49.10 mm", "58.90 mm", "1.00 mm"], [.. step.Grids[0].Rows[1]]);
-        Assert.Equal(["rosette channel 3, outer wall", "1 mm", "60.00 mm", "59.50 mm", "1.40 mm"], [.. step.Grids[1].Rows[0]]);
+        Assert.Equal(["rosette channel 3, outer wall", "1 mm", "60.00 mm", "59.50 mm", "61.50 mm over", "1.40 mm"], [.. step.Grids[1].Rows[0]]);
+        Assert.Equal("57.40 mm between", step.Grids[1].Rows[1][4]);
         Assert.Equal(7, step.Grids[1].Rows.Length);
         Assert.Equal(["ring 1, line", "48.00 mm", "0.60 mm", "318.48 mm"], [.. step.Grids[2].Rows[0]]);
         Assert.Equal(["ring 3, tiles", "96", "3.21 mm", "3.85 mm", "9.70 mm", "1.88°"], [.. step.Grids[3].Rows[0]]);
@@ -194,9 +196,93 @@ public class StepSheetTests
     {
         var steps = StepList.Of(Top("inches").Layout).ToList();
 
-        Assert.Contains(new StepRow("upper bout width", "11 9/16 in", "±1/32 in (0.031)"), steps[0].Rows);
+        Assert.Contains(new StepRow("upper bout width", "11 9/16 in", "±1/32 (0.031) in"), steps[0].Rows);
         Assert.Contains(steps[0].Rows, r => r.What.StartsWith("one side strip", StringComparison.Ordinal) && r.Tolerance == "+3/4 to 1 1/2 in");
         Assert.All(steps[1].Grids[1].Rows, r => Assert.Equal("1/8 in", r[1]));
+    }
+
+    /// <summary>The cut table says what the numbers sheet says.</summary>
+    [Theory]
+    [InlineData("classical")]
+    [InlineData("inches")]
+    public void SecondStep_Caliper_IsThatOfTheNumbers(string preset)
+    {
+        var layout = Top(preset).Layout;
+        var numbers = BenchNumbers.Of(layout).Single(t => t.Key == "rosette_cuts");
+        var grid = StepList.Of(layout).Single(s => s.Name == "2-hole-and-rosette").Grids[1];
+
+        var unit = layout.Design.Units == LengthUnit.Inch ? "in" : "mm";
+        Assert.Equal(numbers.Rows.Select(r => $"{CellText.Of(r[4], layout.Design.Units)} {unit}"), grid.Rows.Select(r => r[4].Replace(" over", "", StringComparison.Ordinal).Replace(" between", "", StringComparison.Ordinal)));
+        Assert.All(numbers.Rows.Zip(grid.Rows), r => Assert.Equal(((Cell.Words)r.First[^1]).Text.StartsWith("caliper over", StringComparison.Ordinal), r.Second[4].EndsWith("over", StringComparison.Ordinal)));
+    }
+
+    /// <summary>Every end in the linings has its pocket: both of each leg and of the brace above, one of each side bar; the height is that of step 3.</summary>
+    [Fact]
+    public void FifthStep_HasAPocketForEveryBraceEndAtTheRim()
+    {
+        var steps = StepList.Of(Top("arc-chain").Layout).ToList();
+        var grid = Assert.Single(steps.Single(s => s.Name == "5-box").Grids);
+
+        Assert.True(grid.HasBoxes);
+        Assert.EndsWith("end's height and pocket's depth, ±0.1 mm", grid.Headings[3], StringComparison.Ordinal);
+        Assert.Equal(
+            ["X leg, bass: treble rim", "X leg, bass: bass rim", "X leg, treble: bass rim", "X leg, treble: treble rim", "upper transverse brace: bass rim", "upper transverse brace: treble rim", "bar 1: treble rim", "bar 2: bass rim"],
+            grid.Rows.Select(r => r[0]));
+        Assert.All(grid.Rows, r => Assert.Equal("2.80 mm", r[3]));
+        Assert.Contains(steps.Single(s => s.Name == "3-bracing").Rows, r => r is { What: "brace ends at the rim, height", Value: "2.80 mm", Tolerance: "±0.1 mm" });
+    }
+
+    /// <summary>The block of an old rim is not made again.</summary>
+    [Fact]
+    public void FourthStep_OfATopForAnOldRim_KeepsTheBlock()
+    {
+        var (old, made) = (StepList.Of(Top("measured").Layout).Single(s => s.Name == "4-neck-block"), StepList.Of(Top("classical").Layout).Single(s => s.Name == "4-neck-block"));
+
+        Assert.StartsWith("The block stays in the rim", old.Does, StringComparison.Ordinal);
+        Assert.Equal(("Old neck block", "Neck block"), (old.Title, made.Title));
+        Assert.DoesNotContain(StepCautions.Router, old.Cautions);
+        Assert.StartsWith("Make the block", made.Does, StringComparison.Ordinal);
+    }
+
+    /// <summary>Square of 25 and 1.5 thick, on the legs: not among the flat parts, which are glued to the top before them.</summary>
+    [Fact]
+    public void ThirdStep_XCap_LiesOverTheCrossing()
+    {
+        var step = StepList.Of(Top("auditorium").Layout).Single(s => s.Name == "3-bracing");
+
+        Assert.Contains(step.Rows, r => r is { What: "X cap, over the crossing", Value: "25.00 mm square, 1.50 mm thick", Tolerance: "±0.5 mm" });
+        Assert.DoesNotContain(step.Grids.SelectMany(g => g.Rows), r => r[0] == "X cap");
+    }
+
+    /// <summary>A row that says nothing by a zero is not there.</summary>
+    [Fact]
+    public void Steps_OfEveryPreset_HaveNoLengthOfNothing()
+    {
+        foreach (var preset in Built.PresetNames)
+        {
+            foreach (var row in StepList.Of(Top(preset).Layout).SelectMany(s => s.Rows))
+            {
+                Assert.False(row.Value is "0.00 mm" or "0.0 mm" or "0 in", $"{preset}: {row}");
+            }
+        }
+    }
+
+    /// <summary>A break leaves two rows or more of a table on either side of it.</summary>
+    [Fact]
+    public void Steps_OfEveryPreset_LeaveNoRowOfATableAlone()
+    {
+        foreach (var preset in Built.PresetNames)
+        {
+            foreach (var step in StepList.Of(Top(preset).Layout))
+            {
+                var whole = step.Tables(isTight: false).Select(t => t.Count).Where(n => n > 1).ToList();
+                var pages = StepPages.Of(step, 105, 196);
+                if (whole.Count > 0)
+                {
+                    Assert.True(pages.SelectMany(p => p).Count(t => t.Count == 1) <= step.Tables(isTight: false).Count(t => t.Count == 1), $"{preset}, {step.Name}");
+                }
+            }
+        }
     }
 
     private static IEnumerable<Sheet> Draw(string preset) => StepSheets.Draw(Top(preset));

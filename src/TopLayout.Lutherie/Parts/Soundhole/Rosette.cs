@@ -61,6 +61,9 @@ public static class Rosette
     internal static SourcePlace DepthPlace(Design design, RingChannel channel) =>
         channel.Rings.Select(r => design.Each(Rings.Section)[r.Number - 1].Find(Rings.Depth)?.Place).FirstOrDefault(p => p is not null) ?? design[Depth].Place;
 
+    /// <summary>The hole for the pin that the cutter turns about; locating pins have their own in its place.</summary>
+    public const string PivotName = "pivot of the rosette";
+
     /// <summary>The channel's name: numbered from the hole outward when there are several.</summary>
     public static string NameOf(int index, int count) => count == 1 ? Name : $"{Name} {Say.Count(index + 1)}";
 
@@ -73,6 +76,11 @@ public static class Rosette
 
         var design = bench.Design;
         var channels = Channels(design, hole.Radius);
+        if (channels.Length > 0 && hole.Radius is not null && !design.Has(LocatingPins.Section))
+        {
+            bench.Drill(new DrillPoint(PivotName, hole.Center, design[Pin].Value, design[Pin].Place));
+        }
+
         foreach (var (i, channel) in channels.Index())
         {
             bench.Add(new Member

@@ -92,6 +92,7 @@ internal static class StepList
             [
                 .. numbers.Of("positions", StepTolerance.Along, "fretboard end"),
                 .. HoleRows(numbers),
+                .. numbers.Drilled(n => n == Rosette.PivotName),
                 .. numbers.Of("positions", StepTolerance.Halves, "ring"),
                 .. numbers.Of("positions", StepTolerance.Channel, "soundhole liner, thickness", "soundhole liner, height"),
                 .. numbers.Of("positions", StepTolerance.Halves, "soundhole liner, length", "soundhole liner, tightest"),
@@ -104,11 +105,16 @@ internal static class StepList
 
     private static IEnumerable<StepRow> HoleRows(StepNumbers numbers) => numbers.Of("positions", StepTolerance.Along, "soundhole")
         .Where(r => !r.What.StartsWith("soundhole liner", StringComparison.Ordinal))
-        .Select(r => r with
+        .Select(r => r switch
         {
-            Tolerance = r.What.Contains("off the centre line", StringComparison.Ordinal) ? numbers.Within(StepTolerance.Across)
-                : r.What == "soundhole centre" ? r.Tolerance
-                : numbers.Within(StepTolerance.HoleSize),
+            { What: "soundhole centre" } => r,
+            _ when r.What.Contains("off the centre line", StringComparison.Ordinal) => r with
+            {
+                Value = r.Remark.Length == 0 ? "on it" : r.Value,
+                What = r.Remark.Length == 0 ? "soundhole centre, to the centre line" : r.What,
+                Tolerance = numbers.Within(StepTolerance.Across),
+            },
+            _ => r with { Tolerance = numbers.Within(StepTolerance.HoleSize) },
         });
 
     private static Step? Bracing(Layout layout, StepNumbers numbers)
@@ -126,6 +132,8 @@ internal static class StepList
                     Glued(layout),
                     .. numbers.Of("positions", StepTolerance.Meeting, "X "),
                     .. numbers.Notches(),
+                    .. numbers.EndHeight(),
+                    .. numbers.Caps(),
                 ],
                 [StepCautions.Inside, StepCautions.Air(layout), StepCautions.Rods, StepCautions.Chisel])
             {
@@ -133,9 +141,9 @@ internal static class StepList
             };
     }
 
-    // The plates, the row of cleats, and what lies on the braces.
-    private static bool IsFlat(Layout layout, PieceRow row) => row.Face == "on the braces"
-        || (row.Face == "inside" && layout.Members.Any(m => m.Kind == MemberKind.Plate && (m.Name == row.Name || (Cleats.IsCleat(m) && row.Name.StartsWith("cleat", StringComparison.Ordinal)))));
+    // The plates and the row of cleats.
+    private static bool IsFlat(Layout layout, PieceRow row) => row.Face == "inside"
+        && layout.Members.Any(m => m.Kind == MemberKind.Plate && (m.Name == row.Name || (Cleats.IsCleat(m) && row.Name.StartsWith("cleat", StringComparison.Ordinal))));
 
     private static Step? NeckBlock(Layout layout, StepNumbers numbers)
     {
@@ -144,11 +152,11 @@ internal static class StepList
             return null;
         }
 
-        var hasTongue = layout.Find(Tongue.Name) is not null;
+        var (hasTongue, isOld) = (layout.Find(Tongue.Name) is not null, IsForOldRim(layout));
         return new(
             hasTongue ? "4-neck-block-and-tongue" : "4-neck-block",
-            hasTongue ? "Neck block and tongue" : "Neck block",
-            hasTongue ? "Make the block and its tongue under the fretboard to the template, and fit them to sides and top." : "Make the block and fit it to sides and top, square to the centre line.",
+            (isOld ? "Old neck block" : "Neck block") + (hasTongue ? " and tongue" : ""),
+            NeckBlockWork(hasTongue, isOld),
             TopFace.Inside,
             [.. Footprints(layout, m => m.Name == Block.Neck.Name || m.Kind == MemberKind.Tongue), .. layout.Marks.Where(m => m.Name == TrussRod.Name).Select(m => (m.Name, m.Line))],
             [
@@ -158,15 +166,24 @@ internal static class StepList
                 .. numbers.Drilled(n => n == "locating pin, neck"),
                 new("block's centre line on the top's", "in line", numbers.Within(StepTolerance.Across)),
             ],
-            [StepCautions.Dust, StepCautions.Router, StepCautions.Chisel]);
+            [StepCautions.Dust, .. isOld ? (string[])[] : [StepCautions.Router], StepCautions.Chisel]);
     }
+
+    // In an old rim the block is there.
+    private static string NeckBlockWork(bool hasTongue, bool isOld) => (hasTongue, isOld) switch
+    {
+        (false, false) => "Make the block and fit it to sides and top, square to the centre line.",
+        (true, false) => "Make the block and its tongue under the fretboard to the template, and fit them to sides and top.",
+        (false, true) => "The block stays in the rim: compare it with these numbers, clean off the old glue, and glue what is loose. Level its upper face with the ledge, square to the centre line.",
+        (true, true) => "The block stays in the rim: compare it with these numbers, clean off the old glue, and glue what is loose. Make the tongue under the fretboard to the template, and fit it to block and top.",
+    };
 
     private static Step Box(Layout layout, StepNumbers numbers)
     {
         var hasBinding = layout.Design.Has(Binding.Section);
         var rim = IsForOldRim(layout)
-            ? "Clean the rim's linings and cut a pocket in them for every brace end that reaches the rim. Then glue the top into its ledge"
-            : "With the rim in the mould, glue in the linings and cut a pocket in them for every brace end that reaches the rim. Then glue the top on";
+            ? "Clean the rim's linings and cut a pocket in them, not into the sides, for every brace end that reaches the rim. Then glue the top into its ledge"
+            : "With the rim in the mould, glue in the linings and cut a pocket in them, not into the sides, for every brace end that reaches the rim. Then glue the top on";
         return new(
             "5-box",
             "Linings and closing the box",
@@ -177,12 +194,14 @@ internal static class StepList
                 Glued(layout),
                 .. numbers.Of("rim", StepTolerance.Meeting, "linings"),
                 .. numbers.Piece(Block.Tail.Name, "depth through the rim", StepTolerance.Meeting),
-                new("brace end in its pocket, depth", "level", numbers.Within(StepTolerance.Channel)),
                 new("seam over the centre line of neck and tail", "in line", numbers.Within(StepTolerance.Across)),
                 .. numbers.Drilled(n => n is "locating pin, neck" or "locating pin, tail"),
                 .. numbers.Of("rim", StepTolerance.Channel, "binding ledge", "purfling ledge"),
             ],
-            [StepCautions.Air(layout), StepCautions.Chisel, .. hasBinding ? (string[])[StepCautions.Router, StepCautions.Ledge] : []]);
+            [StepCautions.Air(layout), StepCautions.Chisel, .. hasBinding ? (string[])[StepCautions.Router, StepCautions.Ledge] : []])
+        {
+            Grids = [numbers.BraceEnds()],
+        };
     }
 
     private static Step? BridgePlace(Layout layout, StepNumbers numbers)
@@ -192,7 +211,7 @@ internal static class StepList
             return null;
         }
 
-        var drilled = numbers.Drilled(n => n.StartsWith("bridge pin", StringComparison.Ordinal) || n.StartsWith("locating pin, bridge", StringComparison.Ordinal)).ToList();
+        var drilled = numbers.Holes(n => n.StartsWith("bridge pin", StringComparison.Ordinal) || n.StartsWith("locating pin, bridge", StringComparison.Ordinal));
         return new(
             "6-bridge-place",
             "Place of the bridge",
@@ -204,9 +223,11 @@ internal static class StepList
                 .. numbers.Of("positions", StepTolerance.Along, "nut to", "theoretical saddle", "saddle, outer", "bridge", "saddle slot", "tie block"),
                 new("neck's centre line, drawn on, over the middle of the bridge", "in line", numbers.Within(StepTolerance.Halves)),
                 new("bridge square to the centre line, over its length", "square", numbers.Within(StepTolerance.Straight)),
-                .. drilled,
             ],
-            [StepCautions.Neck, .. drilled.Count > 0 ? (string[])[StepCautions.Drill] : [], StepCautions.Strings, StepCautions.Protected, StepCautions.Dust]);
+            [StepCautions.Neck, .. drilled.Rows.Length > 0 ? (string[])[StepCautions.Drill] : [], StepCautions.Strings, StepCautions.Protected, StepCautions.Dust])
+        {
+            Grids = [drilled],
+        };
     }
 
     private static StepRow Glued(Layout layout) => new("relative humidity while gluing", $"{StepCautions.Humidity(layout)} %", StepTolerance.Humidity);

@@ -40,7 +40,21 @@ internal sealed class StepNumbers(Layout layout)
     /// <summary>Ends and section of every brace.</summary>
     public StepGrid Braces() => new(
         ["brace; as built below", $"one end, {Within(StepTolerance.Brace)}", $"other end, {Within(StepTolerance.Brace)}", $"width x height, {Within(StepTolerance.Meeting)}"],
-        [.. _tables["bars"].Rows.Select(r => (ImmutableArray<string>)[Words(r[0]), Place(r[1], r[2], StepTolerance.Brace), Place(r[3], r[4], StepTolerance.Brace), $"{Bare(r[7])} x {Text(r[8])}"])]);
+        [.. _tables["bars"].Rows.Select(r => (ImmutableArray<string>)[Words(r[0]), Place(r[1], r[2], StepTolerance.Brace), Place(r[3], r[4], StepTolerance.Brace), $"{Bare(r[7], StepTolerance.Meeting)} x {Text(r[8], StepTolerance.Meeting)}"])]);
+
+    /// <summary>The ends that are let into the linings, and their pockets.</summary>
+    public StepGrid BraceEnds() => new(
+        ["brace end; as built below", $"round the rim from the tail seam, {Within(StepTolerance.Brace)}", $"pocket as wide as the brace, {StepTolerance.PocketRoom(layout.Design.Units)}", $"end's height and pocket's depth, {Within(StepTolerance.Channel)}"],
+        [.. Reports.BraceEnds.Of(layout).Select(e => (ImmutableArray<string>)[$"{e.Bar.Name}: {e.Side} rim", Text(e.RoundMm, StepTolerance.Brace), Text(e.WidthMm), Text(e.HeightMm)])]);
+
+    /// <summary>How high brace ends are left at the rim; none where none reaches it.</summary>
+    public IEnumerable<StepRow> EndHeight() => Reports.BraceEnds.Of(layout).Select(e => e.HeightMm).Distinct().Order().ToList() is [var least, ..] heights
+        ? [new("brace ends at the rim, height", heights.Count == 1 ? Text(least) : $"{Bare(least)} to {Text(heights[^1])}", Within(StepTolerance.Channel), "carved down to it: as deep as their pockets, step 5")]
+        : [];
+
+    /// <summary>What is glued on the braces, not on the top.</summary>
+    public IEnumerable<StepRow> Caps() => _pieces.Where(p => p.Face == PieceRows.OnBraces)
+        .Select(p => new StepRow($"{p.Name}, over the crossing", $"{Text(p.Bounds.Width, StepTolerance.Meeting)} square, {Text(p.ThicknessMm)} thick", Within(StepTolerance.Meeting), "glued on last, to the legs; it does not touch the top"));
 
     /// <summary>Where parts lie and how thick they are.</summary>
     public StepGrid Pieces(string heading, Func<PieceRow, bool> isWanted) => new(
@@ -71,7 +85,17 @@ internal sealed class StepNumbers(Layout layout)
     }
 
     /// <summary>What is set at the bench for every cut round the pivot.</summary>
-    public StepGrid Cuts() => Table("rosette_cuts", ["cut round the pivot", "bit", "radius", "pivot to bit centre", $"depth when cut{Levelling}"], ["cut", "bit", "radius", "pivot_to_bit", "depth"]);
+    public StepGrid Cuts()
+    {
+        var grid = Table(
+            "rosette_cuts",
+            ["cut round the pivot", "bit", "radius", "pivot to bit centre", $"caliper on bit and {LengthText.Bit(layout.Design[Rosette.Pin].Value, layout.Design.Units)} pin", $"depth when cut{Levelling}"],
+            ["cut", "bit", "radius", "pivot_to_bit", "pin_to_bit", "depth"]);
+
+        // The numbers' remark begins with it.
+        var how = _tables.TryGetValue("rosette_cuts", out var table) ? table.Rows.Select(r => Words(r[^1]).StartsWith("caliper over", StringComparison.Ordinal) ? "over" : "between").ToList() : [];
+        return grid with { Rows = [.. grid.Rows.Select((r, i) => r.SetItem(4, $"{r[4]} {how[i]}"))] };
+    }
 
     /// <summary>The rings from the hole outward.</summary>
     public StepGrid Rings() => Table("rosette_rings", ["ring, from the hole outward", "inner radius", "width", "strip to cut, length"], ["ring", "inner", "width", "strip"]);
@@ -85,6 +109,11 @@ internal sealed class StepNumbers(Layout layout)
         .Where(r => isWanted(Words(r[0])))
         .Select(r => new StepRow($"{Words(r[0])}, hole {Text(r[3])}", Place(r[1], r[2], StepTolerance.Across), Within(StepTolerance.Across)));
 
+    /// <summary>The same holes, a row each, those of one size in one column.</summary>
+    public StepGrid Holes(Func<string, bool> isWanted) => new(
+        ["hole; as built below", $"along, {Within(StepTolerance.Across)}", $"across, {Within(StepTolerance.Across)}", "diameter"],
+        [.. _tables["drill_points"].Rows.Where(r => isWanted(Words(r[0]))).Select(r => (ImmutableArray<string>)[Words(r[0]), Text(r[1]), Side(((Cell.Length)r[2]).Mm, StepTolerance.Across), Text(r[3])])]);
+
     private string Levelling => layout.Design.Has(Rosette.Section) && layout.Design[Rosette.Levelling].Value is > 0 and var off
         ? $", {LengthText.WithUnit(off, layout.Design.Units)} more for levelling"
         : "";
@@ -93,7 +122,7 @@ internal sealed class StepNumbers(Layout layout)
         from row in _tables[table].Rows
         let what = Words(row[0])
         where isWanted(what)
-        select new StepRow(what, Text(row[1], tolerance), said, row.Count > 2 ? Words(row[2]) : "");
+        select new StepRow(what, Text(row[1], tolerance), row[1] is Cell.Words ? "" : said, row.Count > 2 ? Words(row[2]) : "");
 
     // Without boxes: settings and stock, not what was made.
     private StepGrid Table(string key, IEnumerable<string> headings, string[] columns)
@@ -107,10 +136,10 @@ internal sealed class StepNumbers(Layout layout)
         return new([.. headings], [.. table.Rows.Select(r => (ImmutableArray<string>)[.. at.Select(i => Text(r[i]))])]) { HasBoxes = false };
     }
 
-    private string Along(PieceRow p) => $"{Bare(-p.Bounds.Max.Y)} to {Text(-p.Bounds.Min.Y)}";
+    private string Along(PieceRow p) => $"{Bare(-p.Bounds.Max.Y, StepTolerance.Meeting)} to {Text(-p.Bounds.Min.Y, StepTolerance.Meeting)}";
 
     private string Across(PieceRow p) => Math.Abs(p.Bounds.Min.X + p.Bounds.Max.X) <= Tolerances.ShortestMm
-        ? $"±{Text(p.Bounds.Max.X)}"
+        ? $"±{Text(p.Bounds.Max.X, StepTolerance.Meeting)}"
         : $"{Side(p.Bounds.Min.X, StepTolerance.Meeting)} to {Side(p.Bounds.Max.X, StepTolerance.Meeting)}";
 
     private static string Words(Cell cell) => ((Cell.Words)cell).Text;
@@ -120,9 +149,10 @@ internal sealed class StepNumbers(Layout layout)
     private string Side(double x, double tolerance) =>
         Math.Abs(x) <= Tolerances.ShortestMm ? "centre" : $"{Bare(Math.Abs(x), tolerance)} {(x < 0 ? "bass" : "treble")}";
 
-    // As fine as the tolerance asks: where that is a mm, to a tenth, or as a rule reads inches.
-    private string Bare(Cell cell, double tolerance = 0) => cell is Cell.Length { Mm: var mm } && tolerance >= StepTolerance.Body
-        ? layout.Design.Units == LengthUnit.Inch ? LengthText.OnRule(mm, LengthUnit.Inch) : NumberFormat.Fixed(LengthText.Rounded(mm, 1), 1)
+    // As fine as the tolerance asks: where that is a mm, to a tenth, and inches as a rule reads them where it sees the tolerance.
+    private string Bare(Cell cell, double tolerance = 0) => cell is not Cell.Length { Mm: var mm } ? CellText.Of(cell, layout.Design.Units)
+        : layout.Design.Units == LengthUnit.Inch && tolerance >= LengthText.FinestOnRuleMm ? LengthText.OnRule(mm, LengthUnit.Inch)
+        : layout.Design.Units != LengthUnit.Inch && tolerance >= StepTolerance.Body ? NumberFormat.Fixed(LengthText.Rounded(mm, 1), 1)
         : CellText.Of(cell, layout.Design.Units);
 
     private string Text(Cell cell, double tolerance = 0) => cell is Cell.Length ? $"{Bare(cell, tolerance)} {LengthText.Word(layout.Design.Units)}" : Bare(cell);

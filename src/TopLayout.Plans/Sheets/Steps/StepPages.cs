@@ -2,7 +2,10 @@ using System.Collections.Immutable;
 
 namespace TopLayout.Plans.Sheets.Steps;
 
-/// <summary>How the tables of a step are shared out over its pages: as few as may be, and never a last page with next to nothing on it.</summary>
+/// <summary>
+/// How the tables of a step are shared out over its pages: as few as may be, and never a last page with next to nothing on it, nor a row of a
+/// table alone before or after a break.
+/// </summary>
 internal static class StepPages
 {
     /// <summary>Rows that a page after the first should have at least.</summary>
@@ -11,15 +14,17 @@ internal static class StepPages
     /// <summary>Between two tables, mm.</summary>
     public const double GapMm = 4;
 
-    /// <summary>The tables of every page: with closer rows where that saves a page.</summary>
+    /// <summary>Height that a page with another after it may leave free, mm.</summary>
+    private const double FreeMm = 30;
+
+    /// <summary>The tables of every page: with closer rows where that saves a page, or fills the first.</summary>
     /// <param name="step">The step.</param>
     /// <param name="firstMm">Height for tables on the first page, mm.</param>
     /// <param name="nextMm">Height on every other page, mm.</param>
-    public static IReadOnlyList<ImmutableArray<StepTable>> Of(Step step, double firstMm, double nextMm)
-    {
-        var (wide, tight) = (Shared(step.Tables(isTight: false), firstMm, nextMm), Shared(step.Tables(isTight: true), firstMm, nextMm));
-        return tight.Count < wide.Count || (Rows(wide[^1]) < LeastRows && Rows(tight[^1]) >= LeastRows) ? tight : wide;
-    }
+    public static IReadOnlyList<ImmutableArray<StepTable>> Of(Step step, double firstMm, double nextMm) =>
+        ((bool[])[false, true]).Select(isTight => Shared(step.Tables(isTight), firstMm, nextMm)).MinBy(p => (p.Count, Rows(p[^1]) < LeastRows, IsFirstEmpty(p, firstMm)))!;
+
+    private static bool IsFirstEmpty(List<ImmutableArray<StepTable>> pages, double firstMm) => pages.Count > 1 && firstMm - pages[0].Sum(t => t.HeightMm + GapMm) > FreeMm;
 
     // What the last page lacks is taken off the page before it, where that keeps as many itself.
     private static List<ImmutableArray<StepTable>> Shared(IEnumerable<StepTable> tables, double firstMm, double nextMm)
@@ -61,7 +66,7 @@ internal static class StepPages
         var page = ImmutableArray.CreateBuilder<StepTable>();
         while (left.TryPop(out var table))
         {
-            var taken = Math.Min(rows, table.Fitting(room));
+            var taken = WithoutLoneRow(Math.Min(rows, table.Fitting(room)), table.Count);
             if (taken == 0 && !isFirst && page.Count == 0)
             {
                 taken = 1;
@@ -83,6 +88,10 @@ internal static class StepPages
 
         return page.ToImmutable();
     }
+
+    // Of the rows that fit, so many that none is left alone, before the break or after it.
+    private static int WithoutLoneRow(int fitting, int count) => fitting >= count ? count
+        : Math.Min(fitting, count - 2) is var taken and > 1 ? taken : 0;
 
     private static int Rows(ImmutableArray<StepTable> page) => page.Sum(t => t.Count);
 }

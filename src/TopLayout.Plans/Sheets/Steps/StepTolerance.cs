@@ -40,6 +40,12 @@ internal static class StepTolerance
 
     private const double QuarterInchMm = 25.4 / 4;
 
+    /// <summary>How much wider a pocket is than the brace in it, mm.</summary>
+    public static readonly (double Least, double Most) Pocket = (0.1, 0.3);
+
+    /// <summary>"+0.1 to 0.3 mm", in the design's unit.</summary>
+    public static string PocketRoom(LengthUnit units) => $"+{LengthText.Of(Pocket.Least, units)} to {LengthText.WithUnit(Pocket.Most, units)}";
+
     /// <summary>"±0.5 mm", in the design's unit.</summary>
     public static string Within(double mm, LengthUnit units) => LengthText.Tolerance(mm, units);
 
