@@ -35,6 +35,7 @@ public class MovedMembersTests(ITestOutputHelper output)
         ("locating pin, bridge", ["locating_pins.diameter", "locating_pins.bridge_across", .. BridgeEdges]),
         ("soundhole centre", [.. Hole, "locating_pins.diameter"]),
         ("fretboard extension", [.. Board, "fretboard", "outline"]),
+        ("pivot of the rosette", [.. Hole, "rosette.pin"]),
         ("rosette", [.. Hole, "rosette", "ring 1", "ring 2", "ring 3", "ring 4", "ring 5"]),
         ("X leg", [.. X, "x_brace", .. Inside]),
         ("bridge plate", [.. BridgeEdges, "bridge_plate", .. X]),
