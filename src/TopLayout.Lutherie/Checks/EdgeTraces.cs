@@ -18,16 +18,21 @@ internal static class EdgeTraces
     {
         var edges = named.Select(c => (c.Member, c.Side, c.Label)).ToHashSet();
         var (reach, past) = (scene.Calibration.BandHalfWidthMm + BeyondMm, Tolerances.ShortestMm);
-        var band = Region.Inside(Contour.Rectangle(new Box2(new Point2(run.X - reach, run.FromY - past), new Point2(run.X + reach, run.ToY + past))));
+        var band = new Box2(new Point2(run.X - reach, run.FromY - past), new Point2(run.X + reach, run.ToY + past));
         var toTop = new Placement(default, run.Grain, false);
         var pieces = from piece in scene.Pieces
                      where !piece.IsSupported && piece.Grain == run.Grain && edges.Contains((piece.Member, piece.Side, piece.Label))
-                     from inside in band.Clip(Contour.Chain([piece.Edge], isClosed: false))
-                     from segment in inside.Segments
+                     from segment in Within(band, piece.Edge)
                      where segment.Length > 2 * Tolerances.ShortestMm
                      select segment.Placed(toTop) with { Label = piece.Label };
         return InOrder([.. pieces]);
     }
+
+    // A piece runs one way in x and in y: its ends are the corners of its box.
+    private static IEnumerable<Segment> Within(Box2 band, Segment piece) =>
+        band.Contains(piece.Start) && band.Contains(piece.End) ? [piece]
+        : !band.Overlaps(Box2.Around(piece.Start, piece.End)) ? []
+        : Region.Inside(Contour.Rectangle(band)).Clip(Contour.Chain([piece], isClosed: false)).SelectMany(c => c.Segments);
 
     private static ImmutableArray<Segment> InOrder(List<Segment> pieces)
     {

@@ -81,7 +81,7 @@ public static class GrainCheck
     // Every part that no finding speaks of, with the worse of its sides.
     private static IEnumerable<Finding> Passes(GrainScene scene, ImmutableArray<SideVerdict> sides, List<(GrainRun Run, Finding Finding)> runs)
     {
-        var spoken = runs.SelectMany(r => r.Run.Contributions).Select(c => c.Member).ToHashSet(StringComparer.Ordinal);
+        var spoken = runs.SelectMany(r => r.Run.Contributions.Select(c => c.Member).Concat(r.Finding.Edges.Select(e => e.Part))).ToHashSet(StringComparer.Ordinal);
         var worstOf = sides.GroupBy(s => s.Member, StringComparer.Ordinal).ToDictionary(g => g.Key, g => g.MaxBy(s => Math.Round(s.RunMm / RunPatches.EqualMm)), StringComparer.Ordinal);
         foreach (var member in scene.Members.Where(m => !spoken.Contains(m.Name)))
         {

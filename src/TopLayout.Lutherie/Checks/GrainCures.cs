@@ -38,7 +38,8 @@ internal static class GrainCures
             }
         }
 
-        if (members.Any(m => m.Kind is MemberKind.Tongue or MemberKind.Block or MemberKind.Fretboard))
+        // Beside a block alone nothing goes across: the block itself stands there.
+        if (members.Any(m => m.Kind is MemberKind.Tongue or MemberKind.Fretboard))
         {
             yield return $"carry a brace (a flat brace, or the upper transverse brace) across the grain over the line, near {Say.Mm(Math.Round(-found.Run.From.MidpointTo(found.Run.To).Y))} from the neck edge";
         }
@@ -98,6 +99,7 @@ internal static class GrainCures
         MemberKind.Tongue => "raise `edge_angle` of the tongue",
         MemberKind.Block => members.Count == 1 ? $"shorten the {member.Name}" : $"make the {member.Name} wider, so that its sides leave this grain line",
         MemberKind.Fretboard when !BlockCarriesFretboard(scene, member) => "widen the neck block at least 5 mm past the fretboard's edges on both sides",
+        MemberKind.Plate when IsByTheHole(found, member) => $"move the {member.Name} off that line (`inset`); its `width` moves only the other side",
         MemberKind.Plate when IsRing(member) => Ring(scene, member, members),
         MemberKind.Plate when IsByItsLongSide(found, member) => $"move the {member.Name} off that line, or make it wider or narrower until its edges leave it",
         MemberKind.Plate => $"cut the ends of the {member.Name} at an angle to the grain, or bring them under a brace",
@@ -122,6 +124,12 @@ internal static class GrainCures
     // Most of what it gives to the run, on whichever face.
     private static bool IsByItsLongSide(GrainFindings.Found found, Member member) =>
         (found.Together ?? found.Run).Contributions.Where(c => c.Member == member.Name).MaxBy(c => c.LengthMm) is { IsLongSide: true };
+
+    // With the side by which its inset is measured, and no other, and something else on that line.
+    private static bool IsByTheHole(GrainFindings.Found found, Member member) =>
+        (found.Together ?? found.Run).Contributions is var all
+        && all.Any(c => c.Member != member.Name)
+        && all.Where(c => c.Member == member.Name).Select(c => c.Label).Distinct().ToList() is [HoleReinforcement.HoleSide];
 
     private static bool IsRing(Member member) => member.Footprint.Loops.Length > 1;
 

@@ -41,8 +41,15 @@ internal static class GrainFindings
             }
         }
 
-        return [.. WithoutRepeats(found).Select(f => (f.Run, GrainWords.Run(scene, f)))];
+        return [.. WithoutRepeats(WithoutShare(found, scene.Calibration)).Select(f => (f.Run, GrainWords.Run(scene, f)))];
     }
+
+    // A run that is nothing by itself, and is told as what the other face adds to a longer one, is not told again.
+    private static List<Found> WithoutShare(List<Found> found, Calibration calibration) =>
+    [
+        .. found.Where(f => f.Run.LengthMm >= calibration.PassLengthMm || !found.Exists(g =>
+            g.Run.LengthMm > f.Run.LengthMm && g.Severity >= f.Severity && g.Together is { } both && f.Run.Contributions.All(both.Contributions.Contains))),
+    ];
 
     private static void Add(GrainScene scene, GrainRun run, RunVerdict verdict, Severity least, RunsByX others, List<Found> found)
     {

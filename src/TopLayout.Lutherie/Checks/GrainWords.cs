@@ -29,7 +29,7 @@ internal static class GrainWords
             isShared ? Rules.EdgesInLine : Rules.EdgeAlongGrain,
             found.Severity,
             found.IsOnlyChannel ? run.Contributions[0].Member : Subject(named),
-            Sentence(scene, found, named) + Together(run, added, together))
+            Sentence(scene, found, named, added) + Together(run, added, together))
         {
             Measured = Measured(found, scene.Calibration),
             Where = (run.From, run.To),
@@ -91,12 +91,13 @@ internal static class GrainWords
     private static IEnumerable<IGrouping<string, Contribution>> ByMember(IEnumerable<Contribution> named) =>
         named.GroupBy(c => c.Member, StringComparer.Ordinal);
 
+    // In the order of their places.
     private static string Lengths(GrainFindings.Found found) =>
-        string.Join(" and ", found.Also.Prepend(found.Run).Select(r => r.LengthMm).OrderDescending().Select(Say.TwoDigits).Distinct());
+        string.Join(" and ", found.Also.Prepend(found.Run).Select(r => Say.TwoDigits(r.LengthMm)).Distinct());
 
     private static string Side(GrainRun run) => run.From.MidpointTo(run.To).X < 0 ? "bass" : "treble";
 
-    private static string Sentence(GrainScene scene, GrainFindings.Found found, ImmutableArray<Contribution> named)
+    private static string Sentence(GrainScene scene, GrainFindings.Found found, ImmutableArray<Contribution> named, List<Contribution> added)
     {
         var run = found.Run;
         if (found.IsOnlyChannel)
@@ -110,11 +111,11 @@ internal static class GrainWords
         var middle = run.From.MidpointTo(run.To);
         return $"{edges} {(named.Length == 1 ? "runs" : "run")} along the grain for {Say.TwoDigits(run.LengthMm)} mm without support, "
             + $"at {Say.Degrees(Rounded(named.Min(c => c.LeastAngle)))} to it, {Say.Mm(-run.To.Y)} to {Say.Mm(-run.From.Y)} from the neck edge "
-            + $"on the grain line {Say.Mm(Math.Abs(middle.X))} to the {Side(run)} side; {Support(scene, run)}; {Against(scene, named, found.Verdict)}";
+            + $"on the grain line {Say.Mm(Math.Abs(middle.X))} to the {Side(run)} side; {Support(scene, run, added)}; {Against(scene, named, found.Verdict)}";
     }
 
-    // What stops a crack on the rest of these edges.
-    private static string Support(GrainScene scene, GrainRun run) => scene.HoldersBeside(run) is { Count: > 0 } holders
+    // What stops a crack on the rest of these edges; not what has an edge on the line itself.
+    private static string Support(GrainScene scene, GrainRun run, List<Contribution> added) => scene.HoldersBeside(run).Where(h => !added.Exists(c => c.Member == h)).ToList() is { Count: > 0 } holders
         ? $"elsewhere {Say.Listed([.. holders.Select(h => $"the {h}")])} {(holders is [var only] && only != Rim.Sides.Key ? "supports" : "support")} it"
         : "nothing supports it anywhere";
 
@@ -167,11 +168,11 @@ internal static class GrainWords
     private static string SeasonText(GrainScene scene) =>
         $"glued at {Percent(scene.Season.GluedHumidityPercent)} and used at {Percent(scene.Season.UsedHumidityPercent)} humidity, {Whole(scene.Season.Celsius)} °C";
 
-    // Its own length; where that is within the limits and the other face decides, the length of both.
+    // Its own length, of several the longest; where that is within the limits and the other face decides, the length of both.
     private static Measurement Measured(GrainFindings.Found found, Calibration calibration)
     {
-        var isOwn = !found.IsDecidedTogether || found.Run.LengthMm >= calibration.PassLengthMm;
-        var length = isOwn ? found.Run.LengthMm : found.Together!.LengthMm;
+        var own = found.Also.Prepend(found.Run).Max(r => r.LengthMm);
+        var length = !found.IsDecidedTogether || own >= calibration.PassLengthMm ? own : found.Together!.LengthMm;
         var limit = RunVerdict.ClassOf(length, calibration) == LengthClass.RunsOn ? calibration.FailLengthMm : calibration.PassLengthMm;
         return new Measurement(length, "mm", limit);
     }

@@ -69,6 +69,30 @@ public class GrainFindingsTests(ITestOutputHelper output)
         Assert.All(notes, f => Assert.Equal(2, f.AlsoAt.Prepend(f.Where!.Value).Count(w => w.From.X < 0 == notes.IndexOf(f) < 1)));
     }
 
+    /// <summary>A bridge end that is nothing by itself lies in line with a strut and the plate: told once, with the longer run, and nothing that lies on the line supports it.</summary>
+    [Fact]
+    public void Findings_ShortRunInLineWithALongerOne_IsToldWithIt()
+    {
+        var findings = GrainCheck.Of(Built.Preset("tenor-ukulele")).Findings;
+        var line = Assert.Single(findings, f => f.Severity > Severity.Pass && f.Sentence.Contains("bass end of the bridge on the other face", StringComparison.Ordinal));
+
+        Assert.StartsWith("fan strut 1", line.Subject, StringComparison.Ordinal);
+        Assert.DoesNotContain("elsewhere the bridge", line.Sentence, StringComparison.Ordinal);
+        Assert.DoesNotContain(findings, f => f.Rule != Rules.HoldsTopWide && (f.Subject.StartsWith("bridge, ", StringComparison.Ordinal) || f.Subject == "bridge"));
+    }
+
+    /// <summary>A wall and the hole side of a strip on one line: the strip is moved by its inset, and the longest wall is the measure.</summary>
+    [Fact]
+    public void ChannelNote_WithTheHoleSideOfAStrip_SaysToMoveItAndMeasuresTheLongestWall()
+    {
+        var note = GrainCheck.Of(Built.Preset("concert")).Findings.First(f => f.Sentence.StartsWith("the walls of the rosette channel", StringComparison.Ordinal));
+
+        Assert.Contains("for 48 and 52 mm", note.Sentence, StringComparison.Ordinal);
+        Check.Near(52.06, note.Measured!.Value.Value, 0.01);
+        Assert.Contains("move the hole reinforcement, bass off that line (`inset`)", note.Cure, StringComparison.Ordinal);
+        Assert.Equal(48, Math.Round(note.Where!.Value.From.DistanceTo(note.Where.Value.To)));
+    }
+
     // Of flat-sawn maple, far from all that could support it.
     private static Layout WithPlate(Contour outline)
     {

@@ -65,6 +65,9 @@ public static class HoleReinforcement
     /// <summary>All of them.</summary>
     public static IEnumerable<Parameter> All => [.. Stock.All, Style, Inset, Width, Thickness, Grain, Count, Length, Shift];
 
+    /// <summary>The edge by which <see cref="Inset"/> is measured.</summary>
+    public const string HoleSide = "hole side";
+
     /// <summary>True for the ring and for every strip.</summary>
     public static bool IsPartOf(Member member) => member.Name.StartsWith(Name, StringComparison.Ordinal);
 
@@ -84,7 +87,7 @@ public static class HoleReinforcement
         if (section.Get(Style).Value == HoleReinforcementStyle.Ring)
         {
             var (inset, width) = (section[Inset].Value, section[Width].Value);
-            var ring = Region.Between(room.Hole.LineOutside(inset + width, "outer edge"), room.Hole.LineOutside(inset, "hole side"));
+            var ring = Region.Between(room.Hole.LineOutside(inset + width, "outer edge"), room.Hole.LineOutside(inset, HoleSide));
             Add(bench, room, section, Name, ring, Stock.Lying(section.Get(Grain).Value).Grain);
             return;
         }
@@ -112,7 +115,7 @@ public static class HoleReinforcement
             [
                 new Segment(far - along, far + along, 0, "outer side"),
                 new Segment(far + along, near + along, 0, last),
-                new Segment(near + along, near - along, 0, "hole side"),
+                new Segment(near + along, near - along, 0, HoleSide),
                 new Segment(near - along, far - along, 0, first),
             ],
             isClosed: true));
@@ -139,7 +142,7 @@ public static class HoleReinforcement
             ThicknessMm = section[Thickness].Value,
             Material = Stock.Read(section),
             Grain = grain,
-            Places = [section[Width].Place, section[Inset].Place, section.Get(Style).Place],
+            Places = [section[Inset].Place, section[Width].Place, section.Get(Style).Place],
         });
     }
 
