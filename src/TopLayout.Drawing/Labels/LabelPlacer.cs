@@ -108,7 +108,7 @@ public static class LabelPlacer
 
     // What mirrors another only in part is meant there too: by a leader that ends in it, or by words that stand in it or beside it.
     private static bool Names(Spot spot) => spot.Request.Inside is not { } area
-        || (spot.Way is { } way ? area.Contains(way[^1]) : spot.Label.Frame.Vertices.Min(v => area.DistanceTo(v.Position)) <= spot.Request.HeightMm);
+        || (spot.Way is { } way ? area.Contains(way[^1]) : spot.Frame.Corners.Min(area.DistanceTo) <= spot.Request.HeightMm);
 
     private static Spot? First(IEnumerable<Spot> spots, Box2 page, Obstacles obstacles, bool breaksLines)
     {

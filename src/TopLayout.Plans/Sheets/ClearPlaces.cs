@@ -35,5 +35,5 @@ internal static class ClearPlaces
     }
 
     /// <summary>True when no line drawn so far meets the frame round a middle.</summary>
-    public static bool IsFree(SheetBoard board, Point2 middle, Vec2 half) => board.IsFree(new TurnedBox(middle, Vec2.UnitX, half.X, half.Y), breaksLines: false);
+    public static bool IsFree(SheetBoard board, Point2 middle, Vec2 half) => board.IsFree(new Box2(middle - half, middle + half));
 }
