@@ -1,5 +1,4 @@
 using TopLayout.Drawing;
-using TopLayout.Drawing.Labels;
 using TopLayout.Geometry;
 
 namespace TopLayout.Plans.Sheets;
