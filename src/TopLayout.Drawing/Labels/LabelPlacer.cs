@@ -97,7 +97,7 @@ public static class LabelPlacer
             (from own in spots
              where own.IsOnOneSide && HasRoom(own, page, obstacles, breaksLines) && IsClear(own)
              let other = own.MirroredFor(twin)
-             where HasRoom(other, page, obstacles, breaksLines) && IsClear(other)
+             where Names(other) && HasRoom(other, page, obstacles, breaksLines) && IsClear(other)
              select ((Spot, Spot)?)(own, other)).FirstOrDefault();
         bool IsClear(Spot spot) => spot.Way is not { } way || obstacles.Over(way, spot.Request.Part) == default;
         var near = Spots.Preferred(request).Concat(Spots.Inside(request));
@@ -105,6 +105,10 @@ public static class LabelPlacer
             ?? (request.BreaksLines && twin.BreaksLines ? Free(near, breaksLines: true) : null)
             ?? Free(Spots.Round(request), breaksLines: false);
     }
+
+    // What mirrors another only in part is meant there too: by a leader that ends in it, or by words that stand in it or beside it.
+    private static bool Names(Spot spot) => spot.Request.Inside is not { } area
+        || (spot.Way is { } way ? area.Contains(way[^1]) : spot.Frame.Corners.Min(area.DistanceTo) <= spot.Request.HeightMm);
 
     private static Spot? First(IEnumerable<Spot> spots, Box2 page, Obstacles obstacles, bool breaksLines)
     {

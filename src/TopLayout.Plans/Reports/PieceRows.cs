@@ -2,6 +2,7 @@ using TopLayout.Geometry;
 using TopLayout.Lutherie.Designs;
 using TopLayout.Lutherie.Findings;
 using TopLayout.Lutherie.Parts;
+using TopLayout.Plans.Sheets;
 
 namespace TopLayout.Plans.Reports;
 
@@ -63,7 +64,7 @@ internal static class PieceRows
         var section = layout.Design.In(Cleats.Section);
         var middles = $"middles at {string.Join(", ", boxes.Select(b => OnRule(layout, -b.Center.Y)))}";
         var shape = section.Get(Cleats.Shape).Value == CleatShape.Diamond ? "diamonds" : "squares";
-        return new PieceRow($"cleats 1 to {Say.Count(cleats.Count)}", "inside", first.Material!.Wood.Name, first.ThicknessMm, Box2.Around(boxes), cleats.Sum(c => c.Footprint.Area))
+        return new PieceRow(PartNames.Of(cleats), "inside", first.Material!.Wood.Name, first.ThicknessMm, Box2.Around(boxes), cleats.Sum(c => c.Footprint.Area))
         {
             Remark = $"{Say.Count(cleats.Count)} alike, {shape} {Bare(layout, section[Cleats.Across].Value)} across and {Fine(layout, section[Cleats.Along].Value)} along; {middles}",
             Along = $"{OnRule(layout, section[Cleats.Along].Value)} long; {middles} {LengthText.Word(layout.Design.Units)}",

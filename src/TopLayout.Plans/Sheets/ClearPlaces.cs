@@ -1,5 +1,4 @@
 using TopLayout.Drawing;
-using TopLayout.Drawing.Labels;
 using TopLayout.Geometry;
 
 namespace TopLayout.Plans.Sheets;
@@ -35,5 +34,5 @@ internal static class ClearPlaces
     }
 
     /// <summary>True when no line drawn so far meets the frame round a middle.</summary>
-    public static bool IsFree(SheetBoard board, Point2 middle, Vec2 half) => board.IsFree(new TurnedBox(middle, Vec2.UnitX, half.X, half.Y), breaksLines: false);
+    public static bool IsFree(SheetBoard board, Point2 middle, Vec2 half) => board.IsFree(new Box2(middle - half, middle + half));
 }

@@ -13,6 +13,8 @@ internal static class HalfTemplateSheets
     // A line level with an end begins where the outline has left it by this.
     private const double LeftMm = 2;
 
+    private const double NarrowMm = 2;
+
     /// <summary>One template, or two.</summary>
     public static IEnumerable<Sheet> Draw(ReviewedTop top) => OutlineNumbers.IsEven(top.Layout)
         ? [Draw(top, 1, "half-template", "both halves alike", "treble half; turn over for bass")]
@@ -45,9 +47,16 @@ internal static class HalfTemplateSheets
         FaceMarks.Draw(board, view, body, over);
         var foot = board.Extents;
         board.Write("notes", StationLadder.Meaning(layout), new Point2(foot.Min.X, foot.Min.Y - 7));
-        var next = WrappedText.Write(board, Cautions.Part, Cautions.Cutting, new Point2(foot.Min.X, foot.Min.Y - 12), foot.Width);
+        var next = WrappedText.Write(board, Cautions.Part, Cautions.Cutting, new Point2(foot.Min.X, foot.Min.Y - 12), Balanced(Cautions.Cutting, foot.Width));
         TitleBlock.Draw(board, top, $"Half-template of the {What(layout)}, {which}, full size", FaceMarks.Reading(view), new Point2(foot.Min.X, next), foot.Width);
         return board.Finish(name, $"Half-template, {which} - {layout.Design[Identity.Name].Value}", "Half of the plate at full size, to cut out, its straight edge the centre line.");
+    }
+
+    // The narrowest width that takes no more lines than the whole: no word is left alone on the last.
+    private static double Balanced(string text, double widthMm)
+    {
+        var lines = WrappedText.Lines(text, widthMm).Count;
+        return Enumerable.Range(1, (int)(widthMm / NarrowMm)).Select(n => n * NarrowMm).Where(w => WrappedText.Lines(text, w).Count <= lines).DefaultIfEmpty(widthMm).First();
     }
 
     private static bool IsInset(Layout layout) => layout.Body.PlateEdge != layout.Outline;

@@ -44,12 +44,12 @@ internal static class MemberLabel
         };
     }
 
-    /// <summary>True for two members of a kind that are the mirror of each other across the centre line.</summary>
+    /// <summary>True for two members of a kind that are the mirror of each other across the centre line, and for the linings, also beside a cutaway.</summary>
     public static bool AreMirrored(Member one, Member other)
     {
         var (a, b) = (one.Footprint.Bounds, other.Footprint.Bounds);
-        return one.Kind == other.Kind && IsSame(a.Min.X, -b.Max.X) && IsSame(a.Max.X, -b.Min.X) && IsSame(a.Min.Y, b.Min.Y) && IsSame(a.Max.Y, b.Max.Y)
-            && !IsSame(a.Center.X, b.Center.X) && Math.Abs(one.Footprint.Area - other.Footprint.Area) <= Tolerances.ShortestMm * (a.Width + a.Height);
+        return (one.Kind == MemberKind.Lining && other.Kind == MemberKind.Lining) || (one.Kind == other.Kind && IsSame(a.Min.X, -b.Max.X) && IsSame(a.Max.X, -b.Min.X) && IsSame(a.Min.Y, b.Min.Y) && IsSame(a.Max.Y, b.Max.Y)
+            && !IsSame(a.Center.X, b.Center.X) && Math.Abs(one.Footprint.Area - other.Footprint.Area) <= Tolerances.ShortestMm * (a.Width + a.Height));
     }
 
     private static bool IsSame(double a, double b) => Math.Abs(a - b) <= Tolerances.ShortestMm;

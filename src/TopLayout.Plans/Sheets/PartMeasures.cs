@@ -9,29 +9,51 @@ namespace TopLayout.Plans.Sheets;
 /// <summary>What the template of a part says: its sizes, its stuff, and where each piece goes.</summary>
 internal static class PartMeasures
 {
-    /// <summary>Its sizes, from the neck end down, each with its height on the sheet, mm; at the front and the rear edge where they differ.</summary>
-    public static IEnumerable<(double Y, string Text)> Sizes(Member member, LengthUnit units)
+    // From the part's edge to the line of a size, mm.
+    private const double OverMm = 6;
+    private const double UnderMm = 11;
+    private const double BesideMm = 8;
+
+    /// <summary>Draws its sizes round it: across, at the front and the rear edge where they differ, and along; of a ring outside and inside.</summary>
+    public static void Draw(SheetBoard board, string part, Region footprint, LengthUnit units)
     {
         string Of(double mm) => LengthText.WithUnit(mm, units);
-        var (outer, box) = (member.Footprint.Outer, member.Footprint.Bounds);
-        if (member.Footprint.Loops.Length == 2)
+        var (outer, box) = (footprint.Outer, footprint.Bounds);
+        void Across(string words) => Dimension.Across(board, part, outer.Reach(-Vec2.UnitX), outer.Reach(Vec2.UnitX), box.Max.Y + OverMm, words);
+        void Along(string words) => Dimension.Upright(board, part, outer.Reach(Vec2.UnitY), outer.Reach(-Vec2.UnitY), box.Max.X + BesideMm, words);
+        if (FullCircle.Of(outer) is { } round)
         {
-            var inner = member.Footprint.Loops[1];
-            var (outside, inside) = (FullCircle.Of(outer), FullCircle.Of(inner));
-            yield return (box.Max.Y, outside is { } o ? $"outside diameter {Of(2 * o.RadiusMm)}" : $"outside {Of(box.Width)} x {Of(box.Height)}");
-            yield return (inner.Bounds.Max.Y, inside is { } i ? $"inside diameter {Of(2 * i.RadiusMm)}" : $"inside {Of(inner.Bounds.Width)} x {Of(inner.Bounds.Height)}");
+            Across($"{(footprint.Loops.Length > 1 ? "outside " : "")}diameter {Of(2 * round.RadiusMm)}");
         }
         else if (Widths(outer) is var (front, rear) && Math.Abs(front - rear) > Tolerances.ShortestMm)
         {
-            yield return (box.Max.Y, $"front edge {Of(front)} wide");
-            yield return (box.Center.Y, $"{Of(box.Height)} from front to rear edge");
-            yield return (box.Min.Y, $"rear edge {Of(rear)} wide");
+            void Edge(double y, double width, double height, string words) =>
+                Dimension.Across(board, part, new Point2(LevelEdge(outer, y).Min.X, y), new Point2(LevelEdge(outer, y).Max.X, y), height, $"{words} {Of(width)}");
+            Edge(box.Max.Y, front, box.Max.Y + OverMm, "front edge");
+            Edge(box.Min.Y, rear, box.Min.Y - UnderMm, "rear edge");
+            Along(Of(box.Height));
         }
         else
         {
-            yield return (box.Center.Y, $"{Of(box.Width)} x {Of(box.Height)}");
+            Across(Of(box.Width));
+            Along(Of(box.Height));
+        }
+
+        foreach (var inner in footprint.Loops.Skip(1))
+        {
+            var words = FullCircle.Of(inner) is { } hole ? $"inside diameter {Of(2 * hole.RadiusMm)}" : $"inside {Of(inner.Bounds.Width)} x {Of(inner.Bounds.Height)}";
+            var level = inner.Bounds.Center.Y;
+            Dimension.Across(board, part, new Point2(inner.Bounds.Min.X, level), new Point2(inner.Bounds.Max.X, level), box.Min.Y - UnderMm, words);
         }
     }
+
+    // The point of a closed contour that lies farthest in a direction along an axis; of an edge square to it the end nearer to the upper right.
+    private static Point2 Reach(this Contour contour, Vec2 direction) => contour.Segments
+        .SelectMany(s => (Point2[])[s.Start, s.PointAt(0.25), s.PointAt(0.5), s.PointAt(0.75)])
+        .OrderByDescending(p => Math.Round((p.X * direction.X) + (p.Y * direction.Y), 3)).ThenByDescending(p => p.X + p.Y).First();
+
+    private static Box2 LevelEdge(Contour outer, double y) =>
+        outer.Segments.Where(s => Math.Abs(s.Start.Y - y) <= Tolerances.TouchMm && Math.Abs(s.End.Y - y) <= Tolerances.TouchMm).Select(s => s.Bounds()).MaxBy(b => b.Width);
 
     /// <summary>How thick it is, of what, and how that is sawn where the design says so: "1.5 mm thick, Sitka spruce, quarter-sawn".</summary>
     public static string Stuff(Member member, LengthUnit units)

@@ -47,11 +47,12 @@ internal static class PartSheets
             board.Line("centre line", Role.Centre, new Point2(0, body.Max.Y + 5), new Point2(0, body.Min.Y - 6));
         }
 
-        var foot = GrainArrow.Draw(board, member, view, new Point2(body.Center.X, body.Min.Y - 12));
+        PartMeasures.Draw(board, "part measures", footprint, layout.Design.Units);
+        var foot = GrainArrow.Draw(board, member, view, new Point2(body.Center.X, Math.Min(body.Min.Y - 12, board.Extents.Min.Y - 4)));
         FaceMarks.Draw(board, view, body);
-        Sizes(board, layout, member, view);
         var left = board.Extents.Min.X;
-        foot = Places(board, layout, alike, new Point2(left, foot - 7));
+        board.Write("places", PartMeasures.Stuff(member, layout.Design.Units), new Point2(left, foot - 7));
+        foot = Places(board, layout, alike, new Point2(left, foot - 7 - LineMm));
         foreach (var mark in covered)
         {
             board.Write("places", $"dashed: {mark.Name}, {LengthText.WithUnit(mark.Line.Bounds.Width, layout.Design.Units)} wide, {LengthText.WithUnit(mark.ThicknessMm, layout.Design.Units)} deep, in the face glued to the top", new Point2(left, foot));
@@ -73,19 +74,6 @@ internal static class PartSheets
         {
             board.Draw(mark.Name, Role.Hidden, view.Map(new Contour([new Vertex(edge.Start, edge.Bulge), new Vertex(edge.End)], isClosed: false)));
         }
-    }
-
-    private static void Sizes(SheetBoard board, Layout layout, Member member, FaceView view)
-    {
-        var body = member.Footprint.Placed(view.Placement).Bounds;
-        var ladder = new Ladder("part measures", body.Max.X + 8, outward: 1);
-        foreach (var (y, text) in PartMeasures.Sizes(member, layout.Design.Units))
-        {
-            ladder.Add(y, text);
-        }
-
-        ladder.Add(body.Min.Y, PartMeasures.Stuff(member, layout.Design.Units));
-        ladder.Draw(board);
     }
 
     // Where each piece goes, one line each; returns the height of the line below.

@@ -8,7 +8,8 @@ namespace TopLayout.Plans.Sheets;
 internal static class PlanMeasures
 {
     private const double OffMm = 12;
-    private const double BoutOffMm = 8;
+    private const double OverMm = 8;
+    private const double UnderMm = 11;
 
     /// <summary>Draws both ladders beside the body.</summary>
     public static void Draw(SheetBoard board, Layout layout, FaceView view, Box2 body)
@@ -34,7 +35,7 @@ internal static class PlanMeasures
     private static void Bouts(SheetBoard board, Layout layout, Box2 body)
     {
         var widths = BodyWidths.Of(layout.Outline).Where(w => w.Side is null).ToList();
-        foreach (var (name, height) in (ReadOnlySpan<(string, double)>)[("upper bout", body.Max.Y + BoutOffMm), ("lower bout", body.Min.Y - BoutOffMm)])
+        foreach (var (name, height) in (ReadOnlySpan<(string, double)>)[("upper bout", body.Max.Y + OverMm), ("lower bout", body.Min.Y - UnderMm)])
         {
             if (widths.FindIndex(w => w.Name == name) is >= 0 and var i)
             {

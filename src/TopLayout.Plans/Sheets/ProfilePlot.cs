@@ -52,6 +52,7 @@ internal static class ProfilePlot
             role: Role.Dimension);
         Curve(board, SumPart, top, view, s => foot + (s.TotalMm * TotalScale), foot, Emphasis.Faint);
         Curve(board, Part, top, view, s => foot + s.LongestMm, foot, Emphasis.Normal);
+        ProfilePeaks.Name(board, Part, top, view, Points(top, view, s => s.LongestMm), At(body.Min.X, 0));
 
         return foot;
     }
@@ -60,12 +61,17 @@ internal static class ProfilePlot
 
     private static void Curve(SheetBoard board, string part, ReviewedTop top, FaceView view, Func<ProfileSample, double> height, double foot, Emphasis emphasis)
     {
-        var (tail, left, right) = (top.Layout.Outline.Bounds.Min.Y, new Placement(default, -top.Layout.SkewBass, false), new Placement(default, top.Layout.SkewTreble, false));
-        var points = top.Grain.Profile.Select(s => view.Map(new Point2(AtHeight(s.X, s.Half == TopHalf.Left ? left : right, tail), height(s))));
-        foreach (var run in Runs(points, foot))
+        foreach (var run in Runs(Points(top, view, height), foot))
         {
             board.Draw(part, Role.Finding, new Contour(run.Select(p => new Vertex(p)), isClosed: false), emphasis);
         }
+    }
+
+    // Where each grain line leaves the body at the tail.
+    private static IEnumerable<Point2> Points(ReviewedTop top, FaceView view, Func<ProfileSample, double> height)
+    {
+        var (tail, left, right) = (top.Layout.Outline.Bounds.Min.Y, new Placement(default, -top.Layout.SkewBass, false), new Placement(default, top.Layout.SkewTreble, false));
+        return top.Grain.Profile.Select(s => view.Map(new Point2(AtHeight(s.X, s.Half == TopHalf.Left ? left : right, tail), height(s))));
     }
 
     // Where a grain line passes a height of the top.

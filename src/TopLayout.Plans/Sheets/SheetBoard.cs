@@ -64,6 +64,9 @@ internal sealed class SheetBoard
         return !_shapes.OfType<ContourShape>().Any(s => !(breaksLines && BrokenLines.MayBreak(s)) && s.Bounds.Overlaps(bounds) && s.Contour.Segments.Any(frame.Meets));
     }
 
+    /// <summary>True when no line drawn so far meets a level frame, mm.</summary>
+    public bool IsFree(Box2 frame) => IsFree(TurnedBox.Around(frame.Center, frame, Angle.Zero), breaksLines: false);
+
     /// <summary>Asks that a print in pages shows what lies in a box on one of them or not at all, mm.</summary>
     public void KeepWhole(Box2 box) => _whole.Add(box);
 

@@ -1,7 +1,9 @@
 using TopLayout.Drawing;
+using TopLayout.Geometry;
 using TopLayout.Lutherie.Checks;
 using TopLayout.Lutherie.Findings;
 using TopLayout.Lutherie.Parts;
+using TopLayout.Plans.Sheets;
 using TopLayout.Tests.Parts;
 
 namespace TopLayout.Tests.Plans;
@@ -79,4 +81,35 @@ public class FindingMarkTests
     [InlineData("parlour", "1 note: rosette channel, both sides, inner wall/outer wall 69 and outer wall 50 mm")]
     [InlineData("parlour", "4 note: neck block, bass side, 32 mm")]
     public void List_SaysTheSideAndTheWall(string preset, string words) => Assert.Contains(words, Drawn.One(preset, "grain").Words());
+
+    /// <summary>By hand: over 60 stand 2 to 3, whose top lies from 2.2 to 2.4, and 6 alone; 4 to 5 stays under it.</summary>
+    [Fact]
+    public void Peaks_AreTheStretchesOverTheLimit()
+    {
+        Point2[] profile = [new(6, 61), new(1, 10), new(2, 60), new(2.2, 80), new(2.4, 80), new(3, 70), new(3.01, 20), new(4, 59.9), new(5, 59.9)];
+
+        var peaks = ProfilePeaks.Of(profile, 60);
+
+        Assert.Equal([(2, 3, 80), (6, 6, 61)], peaks.Select(p => (p.FromX, p.ToX, p.LengthMm)));
+        Check.Near(2.3, peaks[0].TopX, 1e-12, "the middle of its top");
+    }
+
+    /// <summary>Every peak over 60 has its length, those of findings the mark too; the rest is said.</summary>
+    [Theory]
+    [InlineData("straight-tongue")]
+    [InlineData("measured")]
+    public void Peaks_OfAPlan_HaveTheirNumbers(string preset)
+    {
+        var sheet = Drawn.One(preset, "grain");
+        var numbers = sheet.Labels().Where(l => l.Part == "grain profile" && char.IsAsciiDigit(l.Text[0]) && !l.Text.Contains("and more", StringComparison.Ordinal)).ToList();
+        var most = GrainCheck.Of(Built.Preset(preset)).Profile.Max(s => s.LongestMm);
+
+        Assert.Contains(numbers, l => l.Text.Split(',')[0] == NumberFormat.Trimmed(Math.Round(most), 0));
+        Assert.Contains(ProfilePeaks.Unmarked, sheet.Words());
+        if (preset == "straight-tongue")
+        {
+            Assert.Contains(sheet.Words(), w => w.StartsWith("115, marks 1 and 3", StringComparison.Ordinal));
+            Assert.Contains(sheet.Words(), w => w.StartsWith("115, marks 2 and 4", StringComparison.Ordinal));
+        }
+    }
 }

@@ -1,3 +1,5 @@
+using TopLayout.Drawing;
+
 namespace TopLayout.Tests.Plans;
 
 /// <summary>The templates of flat parts: what they are called, how many to make, and every size and place.</summary>
@@ -56,11 +58,31 @@ public class PartSheetTests
         double Number(string before, string after) => double.Parse(
             Assert.Single(words, w => w.StartsWith(before, StringComparison.Ordinal) && w.EndsWith(after, StringComparison.Ordinal))[before.Length..^after.Length],
             System.Globalization.CultureInfo.InvariantCulture);
-        Check.Near(90.4, Number("rear edge ", " mm wide") - Number("front edge ", " mm wide"), 0.11, "rear less front");
-        Check.Near(40, Number("", " mm from front to rear edge"), 1e-9, "depth");
+        Check.Near(90.4, Number("rear edge ", " mm") - Number("front edge ", " mm"), 0.11, "rear less front");
+        Assert.Contains("40 mm", words);
     }
 
     [Fact]
     public void Blocks_AreDeepThroughTheRim() =>
         Assert.Contains("95 mm deep, through the rim, true mahogany", Drawn.One("auditorium", "parts", "neck-block").Words());
+
+    /// <summary>Each size has a line with two arrows as long as it says, from edge to edge, its number over the middle.</summary>
+    [Theory]
+    [InlineData("classical", "bridge-plate", "140 mm", 140, false)]
+    [InlineData("classical", "bridge-plate", "31 mm", 31, true)]
+    [InlineData("classical", "hole-reinforcement", "inside diameter 88 mm", 88, false)]
+    [InlineData("auditorium", "bridge-plate", "40 mm", 40, true)]
+    [InlineData("concert", "cleat-1", "20 mm", 20, false)]
+    public void Sizes_HaveADimensionLine(string preset, string name, string words, double length, bool isUpright)
+    {
+        var sheet = Drawn.One(preset, "parts", name);
+        var label = sheet.Label(words);
+        var lines = sheet.Lines("part measures", Role.Dimension).Where(l => !l.Contour.IsClosed).Select(l => l.Contour.Segments[0]).ToList();
+        var line = Assert.Single(lines, l => Math.Abs(l.Length - length) < 1e-6 && Math.Abs(isUpright ? l.Start.X - l.End.X : l.Start.Y - l.End.Y) < 1e-9);
+        var (middle, at) = (line.PointAt(0.5), label.Bounds.Center);
+
+        Assert.Equal(2, sheet.Lines("part measures", Role.Dimension).Count(l => l.Contour.IsClosed && (l.Contour.DistanceTo(line.Start) < 1e-6 || l.Contour.DistanceTo(line.End) < 1e-6)));
+        Check.Near(isUpright ? middle.Y : middle.X, isUpright ? at.Y : at.X, 0.5, "in the middle");
+        Assert.True(isUpright ? label.Bounds.Min.X > middle.X : label.Bounds.Min.Y > middle.Y);
+    }
 }

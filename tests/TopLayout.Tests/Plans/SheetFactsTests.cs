@@ -118,4 +118,23 @@ public class SheetFactsTests
             Assert.DoesNotContain(lines, l => l.Part != "radii" && l.Bounds.Overlaps(box) && l.Contour.Segments.Any(s => s.Start.Y <= box.Max.Y && s.Start.Y >= box.Min.Y && s.Bounds().Overlaps(box)));
         }
     }
+
+    /// <summary>No line of a broken caution is shorter than half the longest.</summary>
+    [Theory]
+    [InlineData("tenor-ukulele")]
+    [InlineData("octave-mandolin")]
+    [InlineData("auditorium")]
+    public void HalfTemplate_Cautions_AreBrokenInLinesNearlyAlike(string preset)
+    {
+        var lines = Drawn.One(preset, "half-template").Labels().Where(l => l.Part == "cautions").ToList();
+
+        Assert.NotEmpty(lines);
+        Assert.All(lines, l => Assert.True(l.Bounds.Width >= lines.Max(m => m.Bounds.Width) / 2, l.Text));
+    }
+
+    /// <summary>The widths of the bouts stand over the middle of their lines.</summary>
+    [Theory]
+    [InlineData("auditorium", "396 mm")]
+    [InlineData("concert", "358 mm")]
+    public void Bouts_StandInTheMiddle(string preset, string words) => Check.Near(0, Drawn.One(preset, "outside-plan").Label(words).Bounds.Center.X, 0.5, words);
 }

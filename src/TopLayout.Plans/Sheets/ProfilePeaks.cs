@@ -1,0 +1,88 @@
+using TopLayout.Drawing;
+using TopLayout.Drawing.Labels;
+using TopLayout.Geometry;
+using TopLayout.Lutherie.Findings;
+
+namespace TopLayout.Plans.Sheets;
+
+/// <summary>The peaks of the profile at or over the limit from which a crack runs on: how long each is, and the marks of the findings on its grain lines.</summary>
+internal static class ProfilePeaks
+{
+    /// <summary>What it means when a peak has no mark.</summary>
+    public const string Unmarked = "a peak without a mark pulls too little to be a finding";
+
+    private const double OverMm = 2.6;
+    private const double NoteMm = 4.2;
+
+    // Stretches nearer to each other are one peak, and heights alike within this are one top, mm.
+    private const double TouchMm = 0.5;
+    private const double LevelMm = 0.05;
+
+    /// <summary>One peak.</summary>
+    /// <param name="FromX">Where the profile rises over the limit, x on the sheet, mm.</param>
+    /// <param name="ToX">Where it falls under it.</param>
+    /// <param name="TopX">The middle of its top.</param>
+    /// <param name="LengthMm">How high it is.</param>
+    public readonly record struct Peak(double FromX, double ToX, double TopX, double LengthMm);
+
+    /// <summary>The peaks of a profile in order of x: each stretch at or over a limit, by its highest top.</summary>
+    /// <param name="profile">Points of the profile, x on the sheet and length, mm.</param>
+    /// <param name="limitMm">The limit, mm.</param>
+    public static IReadOnlyList<Peak> Of(IEnumerable<Point2> profile, double limitMm)
+    {
+        var stretches = new List<List<Point2>>();
+        var isOver = false;
+        foreach (var p in profile.OrderBy(p => p.X))
+        {
+            if (p.Y >= limitMm && (isOver || (stretches.Count > 0 && p.X - stretches[^1][^1].X <= TouchMm)))
+            {
+                stretches[^1].Add(p);
+            }
+            else if (p.Y >= limitMm)
+            {
+                stretches.Add([p]);
+            }
+
+            isOver = p.Y >= limitMm;
+        }
+
+        return [.. stretches.Select(Top)];
+    }
+
+    /// <summary>Asks for the numbers over the peaks, and says under the plot what a peak without a mark is, when there is one.</summary>
+    public static void Name(SheetBoard board, string part, ReviewedTop top, FaceView view, IEnumerable<Point2> profile, Point2 foot)
+    {
+        var (tail, reach, isUnmarked) = (top.Layout.Outline.Bounds.Min.Y, top.Grain.Calibration.BandHalfWidthMm, false);
+        var marks = Marks(top, view, tail).ToList();
+        foreach (var peak in Of(profile, top.Grain.Calibration.FailLengthMm))
+        {
+            var own = marks.Where(m => m.X >= peak.FromX - reach && m.X <= peak.ToX + reach).Select(m => NumberFormat.Whole(m.Number)).Distinct().ToList();
+            var marked = own.Count == 0 ? "" : $", mark{(own.Count > 1 ? "s" : "")} {Say.Listed(own)}";
+            var at = new Point2(peak.TopX, foot.Y + peak.LengthMm);
+            isUnmarked |= own.Count == 0;
+            board.Name(new LabelRequest(part, Role.Dimension, LengthText.OnRule(Math.Round(peak.LengthMm), top.Layout.Design.Units) + marked, SheetBoard.TextMm, at) { Preferred = [at + new Vec2(0, OverMm)] });
+        }
+
+        if (isUnmarked)
+        {
+            board.Write(part, Unmarked, foot - new Vec2(0, NoteMm), role: Role.Dimension);
+        }
+    }
+
+    private static Peak Top(List<Point2> stretch)
+    {
+        var most = stretch.Max(p => p.Y);
+        var first = stretch.FindIndex(p => p.Y >= most - LevelMm);
+        var last = stretch.FindIndex(first, p => p.Y < most - LevelMm) is >= 0 and var end ? end - 1 : stretch.Count - 1;
+        return new Peak(stretch[0].X, stretch[^1].X, (stretch[first].X + stretch[last].X) / 2, most);
+    }
+
+    // Where the grain lines of the marks leave the body at the tail, x on the sheet.
+    private static IEnumerable<(double X, int Number)> Marks(ReviewedTop top, FaceView view, double tailY) =>
+        from finding in top.Findings
+        where finding.Where is not null && FindingMarks.IsRun(finding)
+        from number in FindingMarks.NumberOf(finding, top) is { } n ? (int[])[n] : []
+        from mark in finding.AlsoAt.Prepend(finding.Where!.Value)
+        let along = (mark.From - mark.To).Unit
+        select (view.Map(mark.From + (along * ((mark.From.Y - tailY) / -along.Y))).X, number);
+}
