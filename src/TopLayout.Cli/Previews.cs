@@ -1,6 +1,7 @@
 using System.CommandLine;
 using System.Globalization;
 using TopLayout.Plans;
+using TopLayout.Plans.Sheets;
 using TopLayout.Preview;
 
 namespace TopLayout.Cli;
@@ -11,6 +12,11 @@ internal static class Previews
     private const double UsualDpi = 96;
     private const double LeastDpi = 20;
     private const double MostDpi = 400;
+
+    private const string Plans = "Plans and numbers";
+    private const string Templates = "Templates to cut";
+    private const string Parts = "Flat parts";
+    private const string Steps = "Steps of the work";
 
     /// <summary>The file that shows all sheets.</summary>
     public const string ContactSheetName = "contact-sheet.png";
@@ -57,6 +63,21 @@ internal static class Previews
             yield return OutputFile.Written(path + ".png", s => PngWriter.Write(sheet, s, dots));
         }
 
-        yield return OutputFile.Written(ContactSheetName, s => ContactSheet.Write(sheets.Select(d => d.Sheet), s));
+        yield return OutputFile.Written(ContactSheetName, s => ContactSheet.Write(ByKind(sheets), s));
+    }
+
+    // Plans, what is cut by, parts, steps: each in the order drawn.
+    private static IEnumerable<(string Heading, IReadOnlyList<Drawing.Sheet> Sheets)> ByKind(IReadOnlyList<DrawnSheet> sheets) =>
+        ((string[])[Plans, Templates, Parts, Steps]).Select(k => (k, Sheets: (IReadOnlyList<Drawing.Sheet>)[.. sheets.Where(d => KindOf(d.Path) == k).Select(d => d.Sheet)])).Where(k => k.Sheets.Count > 0);
+
+    private static string KindOf(string path)
+    {
+        var entry = SheetCatalog.All.Where(e => e.Folder.Length > 0 ? path.StartsWith(e.Folder + "/", StringComparison.Ordinal) : path.StartsWith(e.Name, StringComparison.Ordinal)).MaxBy(e => e.Name.Length)!;
+        return entry.Folder switch
+        {
+            "parts" => Parts,
+            "steps" => Steps,
+            _ => entry.IsCutFile ? Templates : Plans,
+        };
     }
 }

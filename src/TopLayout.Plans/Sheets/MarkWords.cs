@@ -16,9 +16,9 @@ internal static class MarkWords
     public static string Place(Finding finding)
     {
         var edges = FindingMarks.IsRun(finding) && finding.Where is not null
-            ? Marks(finding).Select((_, i) => Edge(finding, i).TrimEnd()).Where(e => e.Length > 0).Distinct(StringComparer.Ordinal).ToList()
+            ? Marks(finding).SelectMany((_, i) => Edge(finding, i).TrimEnd().Split('/')).Where(e => e.Length > 0).Distinct(StringComparer.Ordinal).ToList()
             : [];
-        return Side(finding) + (edges.Count == 0 ? "" : $", {string.Join(" and ", edges)}");
+        return Side(finding) + (edges.Count == 0 ? "" : $", {Say.Listed(edges)}");
     }
 
     // Of many edges in line the first two; the report has them all.

@@ -99,18 +99,22 @@ public class PngWriterTests
     }
 
     [Fact]
-    public void ContactSheet_OfSevenSheets_HasFiveInTheFirstRowAndTwoInTheNext()
+    public void ContactSheet_OfTwoKinds_BeginsARowForEach()
     {
         using var stream = new MemoryStream();
-        var sheets = Enumerable.Range(1, 7).Select(n => new Sheet($"sheet-{n}", "Sheet", "", Page, [Line(new Point2(-20, -10), new Point2(80, 40))]));
-        ContactSheet.Write(sheets, stream, columns: 5, dotsPerInch: 25.4);
+        Sheet[] sheets = [.. Enumerable.Range(1, 8).Select(n => new Sheet($"sheet-{n}", "Sheet", "", Page, [Line(new Point2(-20, -10), new Point2(80, 40))]))];
+        ContactSheet.Write([("Plans", sheets[..6]), ("Parts", sheets[6..])], stream, columns: 5, dotsPerInch: 25.4);
         using var picture = SKBitmap.Decode(stream.ToArray());
 
-        // A pixel a mm: cells of 62 x 76 and a name of 8, with gaps of 6; a page twice as wide as high lies in the lower half of its cell.
-        Assert.Equal((6 + (5 * 68), 6 + (2 * 90)), (picture.Width, picture.Height));
-        bool HasInk(int column, int row) => Enumerable.Range(0, 62).Any(x => Enumerable.Range(40, 30).Any(y => picture.GetPixel(6 + (column * 68) + x, 6 + (row * 90) + y) != SKColors.White));
-        Assert.Equal([true, true, true, true, true, true, true, false, false, false], Enumerable.Range(0, 10).Select(i => HasInk(i % 5, i / 5)));
+        // A pixel a mm: cells of 62, pages twice as wide as high, so 31; a name of 8, a heading of 10 over a kind's first row, gaps of 6.
+        int[] tops = [6 + 10, 6 + 10 + 31 + 8 + 6, 6 + 10 + 31 + 8 + 6 + 31 + 8 + 6 + 10];
+        Assert.Equal((6 + (5 * 68), tops[2] + 31 + 8 + 6), (picture.Width, picture.Height));
+        bool HasInk(int column, int row) => Enumerable.Range(0, 62).Any(x => Enumerable.Range(0, 31).Any(y => picture.GetPixel(6 + (column * 68) + x, tops[row] + y) != SKColors.White));
+        Assert.Equal(
+            [true, true, true, true, true, true, false, false, false, false, true, true, false, false, false],
+            Enumerable.Range(0, 15).Select(i => HasInk(i % 5, i / 5)));
         Assert.Throws<ArgumentException>(() => ContactSheet.Write([], stream));
+        Assert.Throws<ArgumentException>(() => ContactSheet.Write([("Plans", [])], stream));
     }
 
     private static ContourShape Line(Point2 from, Point2 to) => new("line", Role.Cut, new Contour([new Vertex(from), new Vertex(to)], isClosed: false));

@@ -189,7 +189,7 @@ internal static class StepList
             "Linings and closing the box",
             $"{rim}: its centre seam over the centre lines of neck block and tail block.{(hasBinding ? " Cut the ledges for the binding round the closed box last." : "")}",
             TopFace.Inside,
-            [.. Footprints(layout, m => m.Kind is MemberKind.Lining or MemberKind.Block), .. Drilled(layout, p => p.Name is "locating pin, neck" or "locating pin, tail")],
+            [.. Footprints(layout, m => m.Kind is MemberKind.Lining or MemberKind.Block or MemberKind.Bar), .. Drilled(layout, p => p.Name is "locating pin, neck" or "locating pin, tail")],
             [
                 Glued(layout),
                 .. numbers.Of("rim", StepTolerance.Meeting, "linings"),

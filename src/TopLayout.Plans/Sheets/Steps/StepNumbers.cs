@@ -66,7 +66,7 @@ internal sealed class StepNumbers(Layout layout)
     [
         new($"{name}: along, from neck edge", Along(p), Within(StepTolerance.Meeting)),
         new($"{name}: across, its edges", Across(p), Within(StepTolerance.Meeting)),
-        new($"{name}: {thickness}", Text(p.ThicknessMm), Within(tolerance)),
+        new($"{name}: {thickness}", Text(p.ThicknessMm, tolerance), Within(tolerance)),
     ]);
 
     /// <summary>The notches of braces that cross other parts.</summary>
