@@ -142,7 +142,7 @@ public static class HoleReinforcement
             ThicknessMm = section[Thickness].Value,
             Material = Stock.Read(section),
             Grain = grain,
-            Places = [section[Inset].Place, section[Width].Place, section.Get(Style).Place],
+            Places = [section[Width].Place, section[Inset].Place, section.Get(Style).Place],
         });
     }
 
