@@ -41,18 +41,34 @@ internal sealed class FindingMarks
         foreach (var finding in _marked)
         {
             number++;
+            var drawn = new List<Segment>();
             foreach (var (i, where) in finding.AlsoAt.Prepend(finding.Where!.Value).Index())
             {
-                Draw(board, finding, number, where, finding.Traces.ElementAtOrDefault(i), view);
+                var trace = finding.Traces.ElementAtOrDefault(i) is { IsDefault: false } known ? known : [];
+                ImmutableArray<Segment> left = [.. trace.SelectMany(s => NotYet(s, drawn))];
+                drawn.AddRange(left);
+                if (trace.IsEmpty || !left.IsEmpty)
+                {
+                    Draw(board, finding, number, where, left, view);
+                }
             }
         }
+    }
+
+    // Marks of one finding may share a stretch of an edge: it is drawn once.
+    private static IEnumerable<Segment> NotYet(Segment edge, List<Segment> drawn)
+    {
+        bool IsOn(Segment own, Point2 p) => own.DistanceTo(p) <= Tolerances.CoarsestTouchMm;
+        var cuts = drawn.SelectMany(d => (Point2[])[d.Start, d.End]).Where(p => IsOn(edge, p)).Select(edge.NearestFraction).Append(0).Append(1).Order().ToList();
+        return cuts.Zip(cuts.Skip(1)).Where(c => (c.Second - c.First) * edge.Length > Tolerances.ShortestMm)
+            .Select(c => edge.Part(c.First, c.Second)).Where(part => !drawn.Exists(d => IsOn(d, part.PointAt(0.5))));
     }
 
     private static void Draw(SheetBoard board, Finding finding, int number, (Point2 From, Point2 To) where, ImmutableArray<Segment> trace, FaceView view)
     {
         var part = $"{Part} {NumberFormat.Whole(number)}";
         var emphasis = Of(finding.Severity);
-        var stretch = new MarkedStretch(part, where, trace.IsDefault ? [] : trace, view, IsRun(finding));
+        var stretch = new MarkedStretch(part, where, trace, view, IsRun(finding));
         stretch.Draw(board, emphasis);
         if (finding.Severity > Severity.Note && IsRun(finding))
         {

@@ -11,7 +11,7 @@ namespace TopLayout.Plans.Sheets;
 internal sealed class MarkedStretch
 {
     private const double BarMm = 3;
-    private const double WallBarMm = 2;
+    private const double WallBarMm = 1.1;
     private const double HatchMm = 3;
 
     // Off the edge it goes along, on the side where the part is not.
