@@ -21,7 +21,8 @@ internal static class EdgeTraces
         var band = new Box2(new Point2(run.X - reach, run.FromY - past), new Point2(run.X + reach, run.ToY + past));
         var toTop = new Placement(default, run.Grain, false);
         var pieces = from piece in scene.Pieces
-                     where !piece.IsSupported && piece.Grain == run.Grain && edges.Contains((piece.Member, piece.Side, piece.Label))
+                     where !piece.IsSupported && piece.Grain == run.Grain && band.Overlaps(Box2.Around(piece.Edge.Start, piece.Edge.End))
+                         && edges.Contains((piece.Member, piece.Side, piece.Label))
                      from segment in Within(band, piece.Edge)
                      where segment.Length > 2 * Tolerances.ShortestMm
                      select segment.Placed(toTop) with { Label = piece.Label };
@@ -31,7 +32,6 @@ internal static class EdgeTraces
     // A piece runs one way in x and in y: its ends are the corners of its box.
     private static IEnumerable<Segment> Within(Box2 band, Segment piece) =>
         band.Contains(piece.Start) && band.Contains(piece.End) ? [piece]
-        : !band.Overlaps(Box2.Around(piece.Start, piece.End)) ? []
         : Region.Inside(Contour.Rectangle(band)).Clip(Contour.Chain([piece], isClosed: false)).SelectMany(c => c.Segments);
 
     private static ImmutableArray<Segment> InOrder(List<Segment> pieces)
