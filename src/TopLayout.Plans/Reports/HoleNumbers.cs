@@ -108,12 +108,7 @@ internal static class HoleNumbers
             "soundhole liner, thickness", design[Soundhole.Liner].Value,
             "a strip bent round inside the hole's edge and glued in: the opening is smaller by it all round",
         ];
-        var levelling = design.Has(Rosette.Section) ? design[Rosette.Levelling].Value : 0;
-        yield return
-        [
-            "soundhole liner, height", layout.Top.ThicknessMm + levelling,
-            levelling > 0 ? $"flush with both faces while {Said(layout, levelling)} of levelling is still to come; any more is pared off" : "flush with both faces; any more is pared off",
-        ];
+        yield return ["soundhole liner, height", layout.Top.ThicknessMm, "flush with both faces of the levelled top; what stands past them is pared off"];
         yield return
         [
             "soundhole liner, length of the strip",

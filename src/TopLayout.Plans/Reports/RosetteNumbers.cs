@@ -36,7 +36,7 @@ internal static class RosetteNumbers
 
     private static NumberTable Cuts(Layout layout, IEnumerable<CutterSetting> cuts) => new(
         "rosette_cuts",
-        $"Cuts round the hole, in their order: pin {LengthText.Bit(layout.Design[Rosette.Pin].Value, layout.Design.Units)}, depths with {Said(layout, layout.Design[Rosette.Levelling].Value)} that levelling takes off",
+        $"Cuts round the hole, in their order: pin {LengthText.Bit(layout.Design[Rosette.Pin].Value, layout.Design.Units)}, channels with the {Said(layout, layout.Design[Rosette.Levelling].Value)} that levelling takes off, the hole after it",
         [
             new("cut", "cut"), new("bit", "bit"), new("radius", "radius"), new("pivot_to_bit", "pivot to bit centre"), new("pin_to_bit", "caliper on pin and bit"),
             new("depth", "depth when cut"), new("remark", "remark"),

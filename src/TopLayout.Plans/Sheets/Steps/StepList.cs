@@ -90,6 +90,7 @@ internal static class StepList
             TopFace.Outside,
             [.. Footprints(layout, m => m.Kind is MemberKind.Channel or MemberKind.Fretboard)],
             [
+                .. numbers.Thickness(),
                 .. numbers.Of("positions", StepTolerance.Along, "fretboard end"),
                 .. HoleRows(numbers),
                 .. numbers.Drilled(n => n == Rosette.PivotName),
@@ -181,9 +182,10 @@ internal static class StepList
     private static Step Box(Layout layout, StepNumbers numbers)
     {
         var hasBinding = layout.Design.Has(Binding.Section);
+        var pockets = BraceEnds.Of(layout).Count == 0 ? "" : " and cut a pocket in them, not into the sides, for every end below: lengths run along the inner face of the sides from the tail seam to where the brace's long sides, drawn on, meet it";
         var rim = IsForOldRim(layout)
-            ? "Clean the rim's linings and cut a pocket in them, not into the sides, for every brace end that reaches the rim. Then glue the top into its ledge"
-            : "With the rim in the mould, glue in the linings and cut a pocket in them, not into the sides, for every brace end that reaches the rim. Then glue the top on";
+            ? $"Hold the rim true in a mould. Clean its linings{pockets}. Then glue the top into its ledge"
+            : $"With the rim in the mould, glue in the linings{pockets}. Then glue the top on";
         return new(
             "5-box",
             "Linings and closing the box",

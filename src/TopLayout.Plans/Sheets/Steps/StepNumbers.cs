@@ -42,13 +42,25 @@ internal sealed class StepNumbers(Layout layout)
         ["brace; as built below", $"one end, {Within(StepTolerance.Brace)}", $"other end, {Within(StepTolerance.Brace)}", $"width x height, {Within(StepTolerance.Meeting)}"],
         [.. _tables["bars"].Rows.Select(r => (ImmutableArray<string>)[Words(r[0]), Place(r[1], r[2], StepTolerance.Brace), Place(r[3], r[4], StepTolerance.Brace), $"{Bare(r[7], StepTolerance.Meeting)} x {Text(r[8], StepTolerance.Meeting)}"])]);
 
-    /// <summary>The ends that are let into the linings, and their pockets.</summary>
-    public StepGrid BraceEnds() => new(
-        ["brace end; as built below", $"round the rim from the tail seam, {Within(StepTolerance.Brace)}", $"pocket as wide as the brace, {StepTolerance.PocketRoom(layout.Design.Units)}", $"end's height and pocket's depth, {Within(StepTolerance.Channel)}"],
-        [.. Reports.BraceEnds.Of(layout).Select(e => (ImmutableArray<string>)[$"{e.Bar.Name}: {e.Side} rim", Text(e.RoundMm, StepTolerance.Brace), Text(e.WidthMm), Text(e.HeightMm)])]);
+    /// <summary>The pockets of the ends that are let into the linings, both ends of a brace in one row.</summary>
+    public StepGrid BraceEnds()
+    {
+        string Opening(IEnumerable<BraceEnd> ends) => string.Join("; ", ends.Select(e => $"{Bare(e.FromMm, StepTolerance.Brace)} to {Text(e.ToMm, StepTolerance.Brace)}, {LengthText.Of(e.ToRim)}"));
+        return new(
+            [
+                "pockets of; as built below", $"bass side, from to, {Within(StepTolerance.Brace)}, angle to the rim", $"treble side, from to, {Within(StepTolerance.Brace)}, angle to the rim",
+                $"width square to the brace, {StepTolerance.PocketRoom(layout.Design.Units)}; depth, {Within(StepTolerance.Channel)}",
+            ],
+            [
+                .. Reports.BraceEnds.Of(layout).GroupBy(e => e.Bar).Select(b => (ImmutableArray<string>)
+                [
+                    b.Key.Name, Opening(b.Where(e => e.Side == "bass")), Opening(b.Where(e => e.Side == "treble")), $"{Text(b.First().WidthMm)} wide, {Text(b.First().HeightMm)} deep",
+                ]),
+            ]);
+    }
 
     /// <summary>How high brace ends are left at the rim; none where none reaches it.</summary>
-    public IEnumerable<StepRow> EndHeight() => Reports.BraceEnds.Of(layout).Select(e => e.HeightMm).Distinct().Order().ToList() is [var least, ..] heights
+    public IEnumerable<StepRow> EndHeight() => Reports.BraceEnds.Of(layout).Where(e => e.Bar.Kind == MemberKind.Bar).Select(e => e.HeightMm).Distinct().Order().ToList() is [var least, ..] heights
         ? [new("brace ends at the rim, height", heights.Count == 1 ? Text(least) : $"{Bare(least)} to {Text(heights[^1])}", Within(StepTolerance.Channel), "carved down to it: as deep as their pockets, step 5")]
         : [];
 
@@ -73,6 +85,13 @@ internal sealed class StepNumbers(Layout layout)
     public IEnumerable<StepRow> Notches() =>
         Reports.Notches.Rows(layout).Select(n => new StepRow(n.What, $"{Text(n.DepthMm)} deep", Within(StepTolerance.Channel), n.How));
 
+    /// <summary>How thick the top is before the channels are cut and after levelling; none where nothing is levelled off.</summary>
+    public IEnumerable<StepRow> Thickness() => Levelling <= 0 ? [] :
+    [
+        new("top's thickness, before the channel is cut", Text(layout.Top.ThicknessMm + Levelling), Within(StepTolerance.Channel), $"{Text(Levelling)} of it is levelled off with the ring"),
+        new("top's thickness, levelled", Text(layout.Top.ThicknessMm), Within(StepTolerance.Channel), "finished; then the hole is cut"),
+    ];
+
     /// <summary>The channels of the rosette.</summary>
     public StepGrid Channels()
     {
@@ -81,7 +100,9 @@ internal sealed class StepNumbers(Layout layout)
         var within = Within(StepTolerance.Channel);
         return new(
             ["channel; as built below", $"inner {wall}, {within}", $"outer {wall}, {within}", $"depth below the finished face, {within}"],
-            [.. rows.Chunk(3).Select(c => (ImmutableArray<string>)[c[0].What[..c[0].What.IndexOf(',', StringComparison.Ordinal)], .. c.Select(r => Text(r.Value))])]);
+            [.. rows.Chunk(3).Select(c => (ImmutableArray<string>)[c[0].What[..c[0].What.IndexOf(',', StringComparison.Ordinal)], Text(c[0].Value), Text(c[1].Value), Depth(c[2].Value)])]);
+
+        string Depth(Cell depth) => Levelling > 0 ? $"{Text(depth)}; {Text(((Cell.Length)depth).Mm + Levelling)} when cut" : Text(depth);
     }
 
     /// <summary>What is set at the bench for every cut round the pivot.</summary>
@@ -89,7 +110,7 @@ internal sealed class StepNumbers(Layout layout)
     {
         var grid = Table(
             "rosette_cuts",
-            ["cut round the pivot", "bit", "radius", "pivot to bit centre", $"caliper on bit and {LengthText.Bit(layout.Design[Rosette.Pin].Value, layout.Design.Units)} pin", $"depth when cut{Levelling}"],
+            ["cut round the pivot", "bit", "radius", "pivot to bit centre", $"caliper on bit and {LengthText.Bit(layout.Design[Rosette.Pin].Value, layout.Design.Units)} pin", "depth when cut"],
             ["cut", "bit", "radius", "pivot_to_bit", "pin_to_bit", "depth"]);
 
         // The numbers' remark begins with it.
@@ -114,9 +135,7 @@ internal sealed class StepNumbers(Layout layout)
         ["hole; as built below", $"along, {Within(StepTolerance.Across)}", $"across, {Within(StepTolerance.Across)}", "diameter"],
         [.. _tables["drill_points"].Rows.Where(r => isWanted(Words(r[0]))).Select(r => (ImmutableArray<string>)[Words(r[0]), Text(r[1]), Side(((Cell.Length)r[2]).Mm, StepTolerance.Across), Text(r[3])])]);
 
-    private string Levelling => layout.Design.Has(Rosette.Section) && layout.Design[Rosette.Levelling].Value is > 0 and var off
-        ? $", {LengthText.WithUnit(off, layout.Design.Units)} more for levelling"
-        : "";
+    private double Levelling => layout.Design.Has(Rosette.Section) ? layout.Design[Rosette.Levelling].Value : 0;
 
     private IEnumerable<StepRow> Of(string table, double tolerance, string said, Func<string, bool> isWanted) =>
         from row in _tables[table].Rows
