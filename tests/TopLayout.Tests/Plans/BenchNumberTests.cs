@@ -47,7 +47,7 @@ public class BenchNumberTests
     {
         var layout = Built.Preset("pointed-cutaway");
         var treble = layout.Outline.Length - Length(layout, "bass side strip, neck to tail, without allowance");
-        string[] pieces = ["neck flat, centre line to the treble corner", "treble side strip, neck corner to horn, without allowance", "treble side strip, horn to tail, without allowance"];
+        string[] pieces = ["neck flat, centre line to the treble corner", "treble side strip, neck corner to point, without allowance", "treble side strip, point to tail, without allowance"];
 
         Check.Near(treble, pieces.Sum(p => Length(layout, p)), 1e-9, "treble half");
     }

@@ -24,13 +24,15 @@ internal static class StepList
     private static Step Outline(Layout layout, StepNumbers numbers) => new(
         "1-outline-and-mould",
         "Outline and mould",
-        "Draw the outline at its true size, cut the half template, and from it the mould that holds the bent sides.",
+        OutlineWork(layout),
         TopFace.Outside,
         [],
         [
             .. Widths(numbers),
-            .. numbers.Of("body", StepTolerance.Body, "cutaway", "neck flat", "outline, all round"),
+            .. numbers.Of("body", StepTolerance.Body, "cutaway", "neck flat"),
+            .. numbers.Of("body", StepTolerance.Round, "outline, all round"),
             .. numbers.SideStrips(),
+            .. numbers.Of("rim", StepTolerance.Channel, "sides, thickness"),
             .. OutlineNumbers.IsEven(layout) ? [new StepRow("one half over the other, folded on the centre line", "alike", numbers.Within(StepTolerance.Halves))] : (StepRow[])[],
             Straight(numbers),
         ],
@@ -38,6 +40,13 @@ internal static class StepList
     {
         Grids = [numbers.HalfWidths()],
     };
+
+    private static string OutlineWork(Layout layout)
+    {
+        var templates = OutlineNumbers.IsEven(layout) ? "cut the half template, and from it" : "cut both half templates, bass and treble, and from them";
+        var mitre = layout.Design.Has(Cutaway.Section) && Cutaway.Recipe(layout.Design).Shape == CutawayShape.Pointed ? " The two treble sides meet in a mitre at the point." : "";
+        return $"Draw the outline at its true size, {templates} the mould that holds the bent sides.{mitre}";
+    }
 
     // Nothing is bent: the rim is there, and the plate is fitted to it.
     private static Step OldRim(Layout layout, StepNumbers numbers) => new(
@@ -49,7 +58,8 @@ internal static class StepList
         [
             .. Widths(numbers),
             .. numbers.Of("rim", StepTolerance.Channel, "binding left in place"),
-            .. numbers.Of("body", StepTolerance.Body, "plate, all round"),
+            .. numbers.Of("body", StepTolerance.Body, "plate, length"),
+            .. numbers.Of("body", StepTolerance.Round, "plate, all round", "outline, all round"),
             .. Residual(layout, numbers),
             Straight(numbers),
         ],
@@ -74,10 +84,10 @@ internal static class StepList
         var worst = layout.Body.Residuals.MaxBy(r => Math.Abs(r.Difference));
         var units = layout.Design.Units;
         yield return new StepRow(
-            "largest difference, drawn to measured half",
+            "largest difference, drawn to measured half-width",
             LengthText.WithUnit(Math.Abs(worst.Difference), units),
-            numbers.Within(layout.Design[MeasuredBody.Within].Value),
-            $"{LengthText.WithUnit(worst.FromNeckEdge, units)} from the neck edge, {(worst.IsLeft ? "left" : "right")} as seen from outside");
+            $"at most {LengthText.WithUnit(layout.Design[MeasuredBody.Within].Value, units)}",
+            $"{LengthText.WithUnit(worst.FromNeckEdge, units)} from the neck edge, {(worst.IsLeft == (layout.Design.Get(Identity.Handed).Value == Hand.Right) ? "bass" : "treble")} side");
     }
 
     private static Step Hole(Layout layout, StepNumbers numbers)
@@ -217,18 +227,18 @@ internal static class StepList
         return new(
             "6-bridge-place",
             "Place of the bridge",
-            "With the box closed and the neck set, find the saddle from the nut, set the bridge square to the centre line, and glue it.",
+            "With the box closed and the neck set, find the saddle from the nut, set the bridge square to the centre line, and glue it. The saddle's line is that of its crown, where the strings leave it, and of the middle of its slot.",
             TopFace.Outside,
             [.. Footprints(layout, m => m.Kind is MemberKind.Bridge or MemberKind.Fretboard), SaddleLine(layout), .. Drilled(layout, p => BridgePins.IsPin(p))],
             [
                 Glued(layout),
-                .. numbers.Of("positions", StepTolerance.Along, "nut to", "theoretical saddle", "saddle, outer", "bridge", "saddle slot", "tie block"),
+                .. numbers.Of("positions", StepTolerance.Along, "nut to", "bridge", "saddle slot", "tie block"),
                 new("neck's centre line, drawn on, over the middle of the bridge", "in line", numbers.Within(StepTolerance.Halves)),
                 new("bridge square to the centre line, over its length", "square", numbers.Within(StepTolerance.Straight)),
             ],
             [StepCautions.Neck, .. drilled.Rows.Length > 0 ? (string[])[StepCautions.Drill] : [], StepCautions.Strings, StepCautions.Protected, StepCautions.Dust])
         {
-            Grids = [drilled],
+            Grids = [numbers.Saddle(), drilled],
         };
     }
 

@@ -19,17 +19,49 @@ internal sealed class StepNumbers(Layout layout)
     /// <summary>The rows of a table of what, value and perhaps a remark whose first words are these, in the table's order, with one tolerance, mm.</summary>
     public IEnumerable<StepRow> Of(string table, double tolerance, params string[] beginnings) => Of(table, tolerance, Within(tolerance), w => beginnings.Any(b => w.StartsWith(b, StringComparison.Ordinal)));
 
-    /// <summary>The half-widths of a body whose halves differ, a row each; none where both are alike.</summary>
+    /// <summary>The half-widths of a body whose halves differ, bass beside treble, and those of the plate where it ends inside; none where both are alike.</summary>
     public StepGrid HalfWidths()
     {
-        const string Half = "half-width";
-        var rows = _tables["body"].Rows.Select(r => (What: Words(r[0]), Value: r[1])).ToList();
-        string Said(Cell value) => Text(value, StepTolerance.Body);
+        var isInside = layout.Body.PlateEdge != layout.Outline;
         return new(
-            ["place; as built below", $"{Half}, {Within(StepTolerance.Body)}", $"from neck edge, {Within(StepTolerance.Body)}"],
+            ["half-width; as built below", $"bass, {Within(StepTolerance.Body)}", "from neck edge", $"treble, {Within(StepTolerance.Body)}", "from neck edge"],
             [
-                .. rows.Index().Where(r => r.Item.What.EndsWith(" " + Half, StringComparison.Ordinal))
-                    .Select(r => (ImmutableArray<string>)[r.Item.What.Replace($" {Half}", " half", StringComparison.Ordinal), Said(r.Item.Value), Said(rows[r.Index + 1].Value)]),
+                .. Halves(layout.Outline, isInside ? "outer face of the rim, " : ""),
+                .. isInside ? Halves(layout.Body.PlateEdge, "plate, ") : [],
+            ]);
+    }
+
+    // A place stands once for each half at most; one that only one half has leaves the other's columns empty.
+    private IEnumerable<ImmutableArray<string>> Halves(Contour line, string whose)
+    {
+        string Said(double mm) => Text(mm, StepTolerance.Body);
+        return from w in OutlineNumbers.Widths(line)
+               where w.Side is not null
+               group w by w.Name into place
+               let bass = place.Where(w => w.Side == "bass").ToList()
+               let treble = place.Where(w => w.Side == "treble").ToList()
+               from n in Enumerable.Range(0, Math.Max(bass.Count, treble.Count))
+               select (ImmutableArray<string>)[whose + place.Key, .. Columns(bass, n), .. Columns(treble, n)];
+
+        string[] Columns(List<BodyWidth> half, int n) => n < half.Count ? [Said(half[n].Half), Said(half[n].FromNeckEdge)] : ["", ""];
+    }
+
+    /// <summary>Where the saddle lies, from the nut and from the neck edge, and what of it is compensation.</summary>
+    public StepGrid Saddle()
+    {
+        var (frets, saddle) = (layout.Frets, layout.Saddle);
+        ImmutableArray<string> Row(string what, double y, string across)
+        {
+            var more = -y - frets.SaddleFromNeckEdge;
+            return [what, Text(frets.NeckEdgeFromNut - y), Text(-y), across, Math.Abs(more) < Tolerances.ShortestMm ? "none" : Text(more)];
+        }
+
+        return new(
+            ["saddle, middle of its slot; as built below", $"from the nut, {Within(StepTolerance.Along)}", "from neck edge", "from centre line", "compensation"],
+            [
+                Row("theoretical saddle", -frets.SaddleFromNeckEdge, ""),
+                Row("under the outer treble string", saddle.Treble.Y, Side(saddle.Treble.X, StepTolerance.Along)),
+                Row("under the outer bass string", saddle.Bass.Y, Side(saddle.Bass.X, StepTolerance.Along)),
             ]);
     }
 
