@@ -94,8 +94,11 @@ internal static class BenchNumbers
     private static NumberTable DrillPoints(Layout layout) => new(
         "drill_points",
         "Holes to drill",
-        [new("name", "hole"), new("from_neck_edge", "from neck edge"), new("across", "across"), new("diameter", "diameter")],
-        layout.DrillPoints.Select(p => (IReadOnlyList<Cell>)[p.Name, -p.At.Y, p.At.X, p.DiameterMm]));
+        [new("name", "hole"), new("from_neck_edge", "from neck edge"), new("across", "across"), new("diameter", "diameter"), new("remark", "remark")],
+        layout.DrillPoints.Select(p => (IReadOnlyList<Cell>)[p.Name, -p.At.Y, p.At.X, p.DiameterMm, IsThroughBridge(p) ? "last, in step 6, once the place is proved" : ""]));
+
+    /// <summary>Whether a hole goes through the bridge, so that it is drilled last.</summary>
+    public static bool IsThroughBridge(DrillPoint point) => BridgePins.IsPin(point) || point.Name.StartsWith("locating pin, bridge", StringComparison.Ordinal);
 
     private static NumberTable Bars(Layout layout)
     {

@@ -165,7 +165,7 @@ public class BenchNumberTests
     [Fact]
     public void DrillPoints_HaveThePivotOfTheCutter()
     {
-        Assert.Equal(["pivot of the rosette", "145.65", "0.00", "3.00"], Row("arc-chain", "drill_points", "pivot of the rosette"));
+        Assert.Equal(["pivot of the rosette", "145.65", "0.00", "3.00", ""], Row("arc-chain", "drill_points", "pivot of the rosette"));
         Assert.DoesNotContain(Table("auditorium", "drill_points"), r => r[0] == "pivot of the rosette");
         Assert.Contains(Table("auditorium", "drill_points"), r => r[0] == "soundhole centre");
         Assert.Contains(Drawn.One("arc-chain", "drill-points").Words(), w => w == "pivot of the rosette: 145.7, centre, dia 3");

@@ -173,7 +173,7 @@ public class StepSheetTests
         Assert.Equal("57.40 mm between", step.Grids[1].Rows[1][4]);
         Assert.Equal(7, step.Grids[1].Rows.Length);
         Assert.Equal(["ring 1, line", "48.00 mm", "0.60 mm", "318.48 mm"], [.. step.Grids[2].Rows[0]]);
-        Assert.Equal(["ring 3, tiles", "96", "3.21 mm", "3.85 mm", "9.70 mm", "1.88°"], [.. step.Grids[3].Rows[0]]);
+        Assert.Equal(["ring 3, tiles", "96", "3.21 mm", "3.85 mm", "9.70 mm", "1.20 mm", "1.88°"], [.. step.Grids[3].Rows[0]]);
     }
 
     /// <summary>Flat parts stand before braces, as they are glued; both edges of a part that lies over the centre line are one number.</summary>
@@ -238,10 +238,10 @@ public class StepSheetTests
     {
         var (old, made) = (StepList.Of(Top("measured").Layout).Single(s => s.Name == "4-neck-block"), StepList.Of(Top("classical").Layout).Single(s => s.Name == "4-neck-block"));
 
-        Assert.StartsWith("The block stays in the rim", old.Does, StringComparison.Ordinal);
-        Assert.Equal(("Old neck block", "Neck block"), (old.Title, made.Title));
+        Assert.StartsWith("The blocks stay in the rim", old.Does, StringComparison.Ordinal);
+        Assert.Equal(("Old blocks of neck and tail", "Neck block and tail block"), (old.Title, made.Title));
         Assert.DoesNotContain(StepCautions.Router, old.Cautions);
-        Assert.StartsWith("Make the block", made.Does, StringComparison.Ordinal);
+        Assert.StartsWith("Make both blocks", made.Does, StringComparison.Ordinal);
     }
 
     /// <summary>Square of 25 and 1.5 thick, on the legs: not among the flat parts, which are glued to the top before them.</summary>

@@ -166,27 +166,33 @@ internal static class StepList
         var (hasTongue, isOld) = (layout.Find(Tongue.Name) is not null, IsForOldRim(layout));
         return new(
             hasTongue ? "4-neck-block-and-tongue" : "4-neck-block",
-            (isOld ? "Old neck block" : "Neck block") + (hasTongue ? " and tongue" : ""),
-            NeckBlockWork(hasTongue, isOld),
+            (isOld ? "Old blocks of neck and tail" : "Neck block and tail block") + (hasTongue ? ", tongue" : ""),
+            NeckBlockWork(hasTongue, isOld) + Joint(layout, isOld),
             TopFace.Inside,
-            [.. Footprints(layout, m => m.Name == Block.Neck.Name || m.Kind == MemberKind.Tongue), .. layout.Marks.Where(m => m.Name == TrussRod.Name).Select(m => (m.Name, m.Line))],
+            [.. Footprints(layout, m => m.Kind is MemberKind.Block or MemberKind.Tongue), .. layout.Marks.Where(m => m.Name == TrussRod.Name).Select(m => (m.Name, m.Line))],
             [
-                .. numbers.Piece(Block.Neck.Name, "depth through the rim", StepTolerance.Meeting),
-                .. numbers.Piece(Tongue.Name),
+                .. numbers.Block(Block.Neck.Name, "neck-block"),
+                .. numbers.Tongue(),
                 .. numbers.Of("positions", StepTolerance.Meeting, "truss-rod slot"),
                 .. numbers.Drilled(n => n == "locating pin, neck"),
-                new("block's centre line on the top's", "in line", numbers.Within(StepTolerance.Across)),
+                .. numbers.Block(Block.Tail.Name, "tail-block"),
+                new("centre lines of the blocks on the top's", "in line", numbers.Within(StepTolerance.Across)),
             ],
             [StepCautions.Dust, .. isOld ? (string[])[] : [StepCautions.Router], StepCautions.Chisel]);
     }
 
-    // In an old rim the block is there.
+    // Common practice, no source.
+    private static string Joint(Layout layout, bool isOld) => layout.Find(Tongue.Name)?.Material is not { } tongue || layout.Find(Block.Neck.Name)?.Material is not { } block ? ""
+        : !isOld && tongue.Wood == block.Wood && tongue.Lie == block.Lie ? " Their wood and long grain are the same: saw them from one piece, or let the tongue into the block."
+        : " The tongue is a piece of its own, let into the block and glued.";
+
+    // In an old rim the blocks are there.
     private static string NeckBlockWork(bool hasTongue, bool isOld) => (hasTongue, isOld) switch
     {
-        (false, false) => "Make the block and fit it to sides and top, square to the centre line.",
-        (true, false) => "Make the block and its tongue under the fretboard to the template, and fit them to sides and top.",
-        (false, true) => "The block stays in the rim: compare it with these numbers, clean off the old glue, and glue what is loose. Level its upper face with the ledge, square to the centre line.",
-        (true, true) => "The block stays in the rim: compare it with these numbers, clean off the old glue, and glue what is loose. Make the tongue under the fretboard to the template, and fit it to block and top.",
+        (false, false) => "Make both blocks to their templates and fit them to sides and top, square to the centre line.",
+        (true, false) => "Make both blocks and the tongue under the fretboard to their templates, and fit them to sides and top, square to the centre line.",
+        (false, true) => "The blocks stay in the rim: compare them with these numbers, clean off the old glue, and glue what is loose. Level their upper faces with the ledge.",
+        (true, true) => "The blocks stay in the rim: compare them with these numbers, clean off the old glue, and glue what is loose. Make the tongue under the fretboard to the template, and fit it to block and top.",
     };
 
     private static Step Box(Layout layout, StepNumbers numbers)
@@ -205,7 +211,6 @@ internal static class StepList
             [
                 Glued(layout),
                 .. numbers.Of("rim", StepTolerance.Meeting, "linings"),
-                .. numbers.Piece(Block.Tail.Name, "depth through the rim", StepTolerance.Meeting),
                 new("seam over the centre line of neck and tail", "in line", numbers.Within(StepTolerance.Across)),
                 .. numbers.Drilled(n => n is "locating pin, neck" or "locating pin, tail"),
                 .. numbers.Of("rim", StepTolerance.Channel, "binding ledge", "purfling ledge"),

@@ -3,6 +3,7 @@ using TopLayout.Drawing;
 using TopLayout.Geometry;
 using TopLayout.Lutherie.Designs;
 using TopLayout.Lutherie.Parts;
+using TopLayout.Lutherie.Woods;
 using TopLayout.Plans.Reports;
 
 namespace TopLayout.Plans.Sheets.Steps;
@@ -113,6 +114,22 @@ internal sealed class StepNumbers(Layout layout)
         new($"{name}: {thickness}", Text(p.ThicknessMm, tolerance), Within(tolerance)),
     ]);
 
+    /// <summary>A block: where it lies, how deep it is through the rim, of what, how its grain lies, and its template's sheet.</summary>
+    public IEnumerable<StepRow> Block(string name, string sheet) => WithRemark(Piece(name, "depth through the rim", StepTolerance.Meeting), name, $"template: sheet parts/{sheet}");
+
+    /// <summary>The tongue: the same; its outline's sizes stand on its template.</summary>
+    public IEnumerable<StepRow> Tongue() => WithRemark(Piece(Lutherie.Parts.Tongue.Name), Lutherie.Parts.Tongue.Name, "widths, angles and radii: see sheet tongue, its template");
+
+    private IEnumerable<StepRow> WithRemark(IEnumerable<StepRow> rows, string name, string template) => rows.Select((r, i) => i switch
+    {
+        0 when layout.Find(name)?.Material is not null => r with { Remark = Stuff(layout.Find(name)!) },
+        1 => r with { Remark = template },
+        _ => r,
+    });
+
+    private static string Stuff(Member member) => member.Material!.Lie == GrainLie.Upright ? $"{member.Material.Wood.Name}, long grain through the depth of the rim"
+        : $"{member.Material.Wood.Name}, long grain {(Math.Abs(member.Grain.Degrees) < 45 ? "along the top's" : "across the top's")}";
+
     /// <summary>The notches of braces that cross other parts.</summary>
     public IEnumerable<StepRow> Notches() =>
         Reports.Notches.Rows(layout).Select(n => new StepRow(n.What, $"{Text(n.DepthMm)} deep", Within(StepTolerance.Channel), n.How));
@@ -120,7 +137,7 @@ internal sealed class StepNumbers(Layout layout)
     /// <summary>How thick the top is before the channels are cut and after levelling; none where nothing is levelled off.</summary>
     public IEnumerable<StepRow> Thickness() => Levelling <= 0 ? [] :
     [
-        new("top's thickness, before the channel is cut", Text(layout.Top.ThicknessMm + Levelling), Within(StepTolerance.Channel), $"{Text(Levelling)} of it is levelled off with the ring"),
+        new("top's thickness, before the channel is cut", Text(Printed(layout.Top.ThicknessMm) + Printed(Levelling)), Within(StepTolerance.Channel), $"{Text(Levelling)} of it is levelled off with the ring"),
         new("top's thickness, levelled", Text(layout.Top.ThicknessMm), Within(StepTolerance.Channel), "finished; then the hole is cut"),
     ];
 
@@ -134,7 +151,7 @@ internal sealed class StepNumbers(Layout layout)
             ["channel; as built below", $"inner {wall}, {within}", $"outer {wall}, {within}", $"depth below the finished face, {within}"],
             [.. rows.Chunk(3).Select(c => (ImmutableArray<string>)[c[0].What[..c[0].What.IndexOf(',', StringComparison.Ordinal)], Text(c[0].Value), Text(c[1].Value), Depth(c[2].Value)])]);
 
-        string Depth(Cell depth) => Levelling > 0 ? $"{Text(depth)}; {Text(((Cell.Length)depth).Mm + Levelling)} when cut" : Text(depth);
+        string Depth(Cell depth) => Levelling > 0 ? $"{Text(depth)}; {Text(Printed(((Cell.Length)depth).Mm) + Printed(Levelling))} when cut" : Text(depth);
     }
 
     /// <summary>What is set at the bench for every cut round the pivot.</summary>
@@ -155,7 +172,7 @@ internal sealed class StepNumbers(Layout layout)
 
     /// <summary>The tiles to saw.</summary>
     public StepGrid Tiles() => Table(
-        "rosette_tiles", ["tiles", "how many", "width inside", "width outside", "depth", "each side off square"], ["ring", "count", "inner_width", "outer_width", "depth", "off_square"]);
+        "rosette_tiles", ["tiles", "how many", "width inside", "width outside", "length along the radius", "least thickness", "each side off square"], ["ring", "count", "inner_width", "outer_width", "depth", "least_thickness", "off_square"]);
 
     /// <summary>The holes to drill that are wanted.</summary>
     public IEnumerable<StepRow> Drilled(Func<string, bool> isWanted) => _tables["drill_points"].Rows
@@ -166,6 +183,8 @@ internal sealed class StepNumbers(Layout layout)
     public StepGrid Holes(Func<string, bool> isWanted) => new(
         ["hole; as built below", $"along, {Within(StepTolerance.Across)}", $"across, {Within(StepTolerance.Across)}", "diameter"],
         [.. _tables["drill_points"].Rows.Where(r => isWanted(Words(r[0]))).Select(r => (ImmutableArray<string>)[Words(r[0]), Text(r[1]), Side(((Cell.Length)r[2]).Mm, StepTolerance.Across), Text(r[3])])]);
+
+    private double Printed(double mm) => LengthText.AsPrinted(mm, layout.Design.Units);
 
     private double Levelling => layout.Design.Has(Rosette.Section) ? layout.Design[Rosette.Levelling].Value : 0;
 
