@@ -49,7 +49,8 @@ internal sealed class DrawnNumbers(MeasuredPlan outside, MeasuredPlan inside, Me
 
     private IEnumerable<NumberPair> Offsets(JsonElement numbers)
     {
-        foreach (var row in numbers.GetProperty("offsets").EnumerateArray())
+        // At the neck edge a line across runs along the outline.
+        foreach (var row in numbers.GetProperty("offsets").EnumerateArray().Where(r => r.GetProperty("from_neck_edge").GetDouble() > 0))
         {
             var at = row.GetProperty("from_neck_edge").GetDouble();
             var (bass, treble) = Outline.ReachAt(at);

@@ -130,6 +130,11 @@ internal static class OutlineNumbers
         var halves = Halves.Skip(IsEven(layout) ? 1 : 0).ToList();
         var (box, rows) = (layout.Outline.Bounds, new List<IReadOnlyList<Cell>>());
         var step = Sheets.StationLadder.Step(layout);
+        if (halves.TrueForAll(h => NeckHalf(layout.Outline, h.Side) > Tolerances.ShortestMm))
+        {
+            rows.Add([0.0, .. halves.Select(h => (Cell)NeckHalf(layout.Outline, h.Side))]);
+        }
+
         for (var n = 1; n * step < box.Height; n++)
         {
             var at = n * step;
@@ -145,6 +150,10 @@ internal static class OutlineNumbers
             ],
             rows);
     }
+
+    // Where the half leaves the straight piece at the neck edge, mm; 0 where none is.
+    private static double NeckHalf(Contour outline, int side) => outline.Vertices.Select(v => v.Position)
+        .Where(p => Math.Abs(p.Y) <= Tolerances.ShortestMm).Select(p => side * p.X).Append(0).Max();
 
     /// <summary>Half-width of an outline at a distance from the neck edge, mm: where the half is crossed furthest out.</summary>
     public static double HalfWidth(Contour outline, double at, int side)

@@ -120,6 +120,14 @@ public class BenchNumberTests
     public void Offsets_OfADesignInInches_StandAtWholeInches() =>
         Assert.Equal(Enumerable.Range(1, 19).Select(n => n.ToString(System.Globalization.CultureInfo.InvariantCulture)), Table("inches", "offsets").Select(r => r[0]));
 
+    /// <summary>As its file says, the wall is 36 from the line; the straight piece ends at 30 on the other side. A round shoulder has no corner there.</summary>
+    [Fact]
+    public void Offsets_BeginAtTheCornersOfTheNeckEdge()
+    {
+        Assert.Equal(["0.00", "30.00", "36.00"], Table("pointed-cutaway", "offsets")[0]);
+        Assert.Equal("25.00", Table("auditorium", "offsets")[0][0]);
+    }
+
     /// <summary>3 5/8 in by 1 11/16 in is 6.1 square inches less what the side's curve takes; the fretboard's area is square inches too.</summary>
     [Fact]
     public void Area_InInches_IsInSquareInches()

@@ -104,7 +104,7 @@ public class StepSheetTests
         }
     }
 
-    /// <summary>Where a step goes on, its last page holds four rows or more.</summary>
+    /// <summary>Where a step goes on, its last page holds three rows or more.</summary>
     [Fact]
     public void Steps_OfEveryPreset_EndOnNoNearlyEmptyPage()
     {
@@ -252,6 +252,34 @@ public class StepSheetTests
 
         Assert.Contains(step.Rows, r => r is { What: "X cap, over the crossing", Value: "25.00 mm square, 1.50 mm thick", Tolerance: "±0.5 mm" });
         Assert.DoesNotContain(step.Grids.SelectMany(g => g.Rows), r => r[0] == "X cap");
+    }
+
+    /// <summary>A straight tongue runs along the grain and fails; the auditorium passes.</summary>
+    [Theory]
+    [InlineData("straight-tongue", true)]
+    [InlineData("auditorium", false)]
+    public void FirstStep_SaysThatTemplatesAreWithheld(string preset, bool isWithheld)
+    {
+        var top = Top(preset);
+
+        Assert.Equal(isWithheld, Words(StepSheets.Draw(top).First()).Contains("--cut-anyway", StringComparison.Ordinal));
+        Assert.Equal(isWithheld, ReportContent.Of(top).OfType<ReportBlock.Paragraph>().Any(p => p.Text.Contains("--cut-anyway", StringComparison.Ordinal)));
+
+        static string Words(Sheet sheet) => string.Join(' ', sheet.Shapes.OfType<LabelShape>().Select(l => l.Text));
+    }
+
+    /// <summary>From the nut it is the scale length and what each outer string is compensated by.</summary>
+    [Fact]
+    public void Steps_FindTheSaddleFromTheNut()
+    {
+        var layout = Top("auditorium").Layout;
+        var saddle = StepList.Of(layout).Single(s => s.Name == "6-bridge-place").Grids[0];
+
+        var scale = layout.Design[Lutherie.Parts.Scale.Length].Value;
+        Assert.Equal(["theoretical saddle", "under the outer treble string", "under the outer bass string"], saddle.Rows.Select(r => r[0]));
+        Assert.Equal(
+            new[] { 0, layout.Design[Lutherie.Parts.Scale.CompensationTreble].Value, layout.Design[Lutherie.Parts.Scale.CompensationBass].Value }.Select(c => FormattableString.Invariant($"{scale + c:0.00} mm")),
+            saddle.Rows.Select(r => r[1]));
     }
 
     /// <summary>A row that says nothing by a zero is not there.</summary>

@@ -61,8 +61,8 @@ internal sealed class StepNumbers(Layout layout)
             ["saddle, middle of its slot; as built below", $"from the nut, {Within(StepTolerance.Along)}", "from neck edge", "from centre line", "compensation"],
             [
                 Row("theoretical saddle", -frets.SaddleFromNeckEdge, ""),
-                Row("under the outer treble string", saddle.Treble.Y, Side(saddle.Treble.X, StepTolerance.Along)),
-                Row("under the outer bass string", saddle.Bass.Y, Side(saddle.Bass.X, StepTolerance.Along)),
+                Row("under the outer treble string", saddle.Treble.Y, $"{Text(Math.Abs(saddle.Treble.X), StepTolerance.Along)} treble"),
+                Row("under the outer bass string", saddle.Bass.Y, $"{Text(Math.Abs(saddle.Bass.X), StepTolerance.Along)} bass"),
             ]);
     }
 
@@ -168,7 +168,7 @@ internal sealed class StepNumbers(Layout layout)
     }
 
     /// <summary>The rings from the hole outward.</summary>
-    public StepGrid Rings() => Table("rosette_rings", ["ring, from the hole outward", "inner radius", "width", "strip to cut, length"], ["ring", "inner", "width", "strip"]);
+    public StepGrid Rings() => Table("rosette_rings", ["ring, from the hole outward", "inner radius", $"width{Play}", "strip to cut, length"], ["ring", "inner", "width", "strip"]);
 
     /// <summary>The tiles to saw.</summary>
     public StepGrid Tiles() => Table(
@@ -183,6 +183,10 @@ internal sealed class StepNumbers(Layout layout)
     public StepGrid Holes(Func<string, bool> isWanted) => new(
         ["hole; as built below", $"along, {Within(StepTolerance.Across)}", $"across, {Within(StepTolerance.Across)}", "diameter"],
         [.. _tables["drill_points"].Rows.Where(r => isWanted(Words(r[0]))).Select(r => (ImmutableArray<string>)[Words(r[0]), Text(r[1]), Side(((Cell.Length)r[2]).Mm, StepTolerance.Across), Text(r[3])])]);
+
+    private string Play => layout.Design.Has(Rosette.Section) && layout.Design[Rosette.Clearance].Value is > 0 and var play
+        ? $"; their channel has {LengthText.WithUnit(play, layout.Design.Units)} more for glue"
+        : "";
 
     private double Printed(double mm) => LengthText.AsPrinted(mm, layout.Design.Units);
 

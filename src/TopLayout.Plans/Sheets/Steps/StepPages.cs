@@ -9,7 +9,7 @@ namespace TopLayout.Plans.Sheets.Steps;
 internal static class StepPages
 {
     /// <summary>Rows that a page after the first should have at least.</summary>
-    public const int LeastRows = 4;
+    public const int LeastRows = 3;
 
     /// <summary>Between two tables, mm.</summary>
     public const double GapMm = 4;
