@@ -91,11 +91,20 @@ internal static class BenchNumbers
         return $"; {Said(layout, layout.Frets.NeckEdgeFromNut - at.Y)} from the nut{(Math.Abs(more) < Tolerances.ShortestMm ? "" : $", {Said(layout, more)} of it compensation")}";
     }
 
-    private static NumberTable DrillPoints(Layout layout) => new(
-        "drill_points",
-        "Holes to drill",
-        [new("name", "hole"), new("from_neck_edge", "from neck edge"), new("across", "across"), new("diameter", "diameter"), new("remark", "remark")],
-        layout.DrillPoints.Select(p => (IReadOnlyList<Cell>)[p.Name, -p.At.Y, p.At.X, p.DiameterMm, IsThroughBridge(p) ? "last, in step 6, once the place is proved" : ""]));
+    // With a remark only where a hole has one.
+    private static NumberTable DrillPoints(Layout layout)
+    {
+        var hasLast = layout.DrillPoints.Any(IsThroughBridge);
+        Column[] columns = [new("name", "hole"), new("from_neck_edge", "from neck edge"), new("across", "across"), new("diameter", "diameter")];
+        return new NumberTable(
+            "drill_points",
+            "Holes to drill",
+            hasLast ? [.. columns, new("remark", "remark")] : columns,
+            layout.DrillPoints.Select(p => (IReadOnlyList<Cell>)
+            [
+                p.Name, -p.At.Y, p.At.X, p.DiameterMm, .. hasLast ? (Cell[])[IsThroughBridge(p) ? "last, in step 6, once the place is proved" : ""] : [],
+            ]));
+    }
 
     /// <summary>Whether a hole goes through the bridge, so that it is drilled last.</summary>
     public static bool IsThroughBridge(DrillPoint point) => BridgePins.IsPin(point) || point.Name.StartsWith("locating pin, bridge", StringComparison.Ordinal);
