@@ -35,7 +35,7 @@ internal static class DrawSheets
 
         var progress = quiet ? null : new Progress(Console.Error, Console.IsErrorRedirected);
         var sheets = Pipeline.Sheets(top, options, progress is null ? null : progress.Begin).ToList();
-        var files = Pipeline.Files(top, options, sheets).Concat(Previews.Of(sheets, previewDpi)).ToList();
+        var files = Pipeline.Files(top, options, sheets).Concat(Previews.Of(sheets, previewDpi, previewDpi is not null && Pipeline.Withheld(top, options).Count > 0)).ToList();
         progress?.End();
         if (files.Count == 0)
         {

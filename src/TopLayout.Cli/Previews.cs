@@ -17,6 +17,7 @@ internal static class Previews
     private const string Templates = "Templates to cut";
     private const string Parts = "Flat parts";
     private const string Steps = "Steps of the work";
+    private const string Withheld = " - a check failed: templates are left out, --cut-anyway writes them";
 
     /// <summary>The file that shows all sheets.</summary>
     public const string ContactSheetName = "contact-sheet.png";
@@ -51,7 +52,7 @@ internal static class Previews
     };
 
     /// <summary>The pictures of the sheets; none when none are asked for, or when this machine cannot paint.</summary>
-    public static IEnumerable<OutputFile> Of(IReadOnlyList<DrawnSheet> sheets, double? dpi)
+    public static IEnumerable<OutputFile> Of(IReadOnlyList<DrawnSheet> sheets, double? dpi, bool isWithheld)
     {
         if (dpi is not { } dots || Problem is not null || sheets.Count == 0)
         {
@@ -63,7 +64,7 @@ internal static class Previews
             yield return OutputFile.Written(path + ".png", s => PngWriter.Write(sheet, s, dots));
         }
 
-        yield return OutputFile.Written(ContactSheetName, s => ContactSheet.Write(ByKind(sheets), s));
+        yield return OutputFile.Written(ContactSheetName, s => ContactSheet.Write(ByKind(sheets).Select((k, i) => i == 0 && isWithheld ? (k.Heading + Withheld, k.Sheets) : k), s));
     }
 
     // Plans, what is cut by, parts, steps: each in the order drawn.

@@ -87,8 +87,11 @@ public static partial class LengthText
     /// <summary>An angle to a tenth of a degree: "15°".</summary>
     public static string Of(Angle angle) => NumberFormat.Trimmed(angle.Degrees, 1) + "°";
 
-    // A sixty-fourth of at least an eighth.
-    private static bool IsOnRule(double mm) => Parts(mm) >= LeastParts;
+    /// <summary>A length as it is printed, mm: in inches to a thousandth, so that what is printed of a sum is the sum of what is printed.</summary>
+    public static double AsPrinted(double mm, LengthUnit units) => units == LengthUnit.Inch ? Rounded(mm / MmPerInch, 3) * MmPerInch : mm;
+
+    // At least an eighth before it is rounded.
+    private static bool IsOnRule(double mm) => Math.Round(Math.Abs(mm) / MmPerInch * FinestPart, NoiseDecimals) >= LeastParts;
 
     private static int Parts(double mm) => (int)Rounded(Math.Abs(mm) / MmPerInch * FinestPart, 0);
 

@@ -31,11 +31,11 @@ internal sealed class DrawnNumbers(MeasuredPlan outside, MeasuredPlan inside, Me
         {
             double? drawn = what switch
             {
-                "body length" => outline.Bounds.Most.Along - outline.Bounds.Least.Along,
-                "outline, all round" => outline.Length,
+                "body length" or "body length, outer face of the rim" => outline.Bounds.Most.Along - outline.Bounds.Least.Along,
+                "outline, all round" or "outline, all round, outer face of the rim" => outline.Length,
                 "one side strip, neck to tail, without allowance" => outline.Length / 2,
                 _ when what.StartsWith("radius,", StringComparison.Ordinal) => said,
-                _ when what.EndsWith(" width", StringComparison.Ordinal) => Width(outline, rows[what.Replace(" width", ", from neck edge", StringComparison.Ordinal)]),
+                _ when !what.StartsWith("plate,", StringComparison.Ordinal) && what.EndsWith(" width", StringComparison.Ordinal) => Width(outline, rows[what.Replace(" width", ", from neck edge", StringComparison.Ordinal)]),
                 _ => null,
             };
             if (drawn is { } d)
@@ -49,7 +49,8 @@ internal sealed class DrawnNumbers(MeasuredPlan outside, MeasuredPlan inside, Me
 
     private IEnumerable<NumberPair> Offsets(JsonElement numbers)
     {
-        foreach (var row in numbers.GetProperty("offsets").EnumerateArray())
+        // At the neck edge a line across runs along the outline.
+        foreach (var row in numbers.GetProperty("offsets").EnumerateArray().Where(r => r.GetProperty("from_neck_edge").GetDouble() > 0))
         {
             var at = row.GetProperty("from_neck_edge").GetDouble();
             var (bass, treble) = Outline.ReachAt(at);

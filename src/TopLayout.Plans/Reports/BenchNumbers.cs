@@ -51,9 +51,9 @@ internal static class BenchNumbers
             new Cell[] { "nut to neck edge", layout.Frets.NeckEdgeFromNut, "" },
             new Cell[] { "fretboard end", Fretboard.EndFromNeckEdge(design), "" },
             new Cell[] { "soundhole centre", -layout.Hole.Center.Y, "" },
-            new Cell[] { "theoretical saddle", layout.Frets.SaddleFromNeckEdge, "no fret compensation in it" },
-            new Cell[] { "saddle, outer treble string", -layout.Saddle.Treble.Y, $"{Said(layout, layout.Saddle.Treble.X)} from the centre line" },
-            new Cell[] { "saddle, outer bass string", -layout.Saddle.Bass.Y, $"{Said(layout, -layout.Saddle.Bass.X)} from the centre line" },
+            new Cell[] { "theoretical saddle", layout.Frets.SaddleFromNeckEdge, $"without compensation; {Said(layout, layout.Frets.ScaleMm)} from the nut" },
+            new Cell[] { "saddle, outer treble string", -layout.Saddle.Treble.Y, $"{Said(layout, layout.Saddle.Treble.X)} from the centre line{FromNut(layout, layout.Saddle.Treble)}" },
+            new Cell[] { "saddle, outer bass string", -layout.Saddle.Bass.Y, $"{Said(layout, -layout.Saddle.Bass.X)} from the centre line{FromNut(layout, layout.Saddle.Bass)}" },
             new Cell[] { "bridge front edge", Bridge.FrontFromNeckEdge(design), $"{Said(layout, design[Bridge.Length].Value)} long" },
             new Cell[] { "bridge rear edge", Bridge.RearFromNeckEdge(design), "" },
         };
@@ -84,11 +84,30 @@ internal static class BenchNumbers
         return new NumberTable("positions", "Places along the body", [new("what", "what"), new("value", "value"), new("remark", "remark")], rows);
     }
 
-    private static NumberTable DrillPoints(Layout layout) => new(
-        "drill_points",
-        "Holes to drill",
-        [new("name", "hole"), new("from_neck_edge", "from neck edge"), new("across", "across"), new("diameter", "diameter")],
-        layout.DrillPoints.Select(p => (IReadOnlyList<Cell>)[p.Name, -p.At.Y, p.At.X, p.DiameterMm]));
+    // The line told is that of the crown, along the middle of the slot.
+    private static string FromNut(Layout layout, Point2 at)
+    {
+        var more = -at.Y - layout.Frets.SaddleFromNeckEdge;
+        return $"; {Said(layout, layout.Frets.NeckEdgeFromNut - at.Y)} from the nut{(Math.Abs(more) < Tolerances.ShortestMm ? "" : $", {Said(layout, more)} of it compensation")}";
+    }
+
+    // With a remark only where a hole has one.
+    private static NumberTable DrillPoints(Layout layout)
+    {
+        var hasLast = layout.DrillPoints.Any(IsThroughBridge);
+        Column[] columns = [new("name", "hole"), new("from_neck_edge", "from neck edge"), new("across", "across"), new("diameter", "diameter")];
+        return new NumberTable(
+            "drill_points",
+            "Holes to drill",
+            hasLast ? [.. columns, new("remark", "remark")] : columns,
+            layout.DrillPoints.Select(p => (IReadOnlyList<Cell>)
+            [
+                p.Name, -p.At.Y, p.At.X, p.DiameterMm, .. hasLast ? (Cell[])[IsThroughBridge(p) ? "last, in step 6, once the place is proved" : ""] : [],
+            ]));
+    }
+
+    /// <summary>Whether a hole goes through the bridge, so that it is drilled last.</summary>
+    public static bool IsThroughBridge(DrillPoint point) => BridgePins.IsPin(point) || point.Name.StartsWith("locating pin, bridge", StringComparison.Ordinal);
 
     private static NumberTable Bars(Layout layout)
     {

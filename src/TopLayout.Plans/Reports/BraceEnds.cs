@@ -4,13 +4,15 @@ using TopLayout.Lutherie.Parts;
 
 namespace TopLayout.Plans.Reports;
 
-/// <summary>The end of a brace that is let into the linings.</summary>
+/// <summary>The end of a brace, or of a flat part glued like one, that is let into the linings.</summary>
 /// <param name="Bar">The brace.</param>
 /// <param name="Side">Which half of the rim: "bass" or "treble".</param>
-/// <param name="RoundMm">Along the outer face of the sides from the tail seam to the brace's middle, mm: what a tape reads.</param>
-/// <param name="WidthMm">The brace's width, mm.</param>
+/// <param name="FromMm">Along the inner face of the sides from the tail seam to where the nearer long side of the brace, drawn on, meets it, mm.</param>
+/// <param name="ToMm">The same to the other long side, mm.</param>
+/// <param name="ToRim">Between the brace and the sides, at most 90°.</param>
+/// <param name="WidthMm">The brace's width, square to it, mm.</param>
 /// <param name="HeightMm">How high its end is left, and how deep the pocket is, mm.</param>
-internal sealed record BraceEnd(Member Bar, string Side, double RoundMm, double WidthMm, double HeightMm);
+internal sealed record BraceEnd(Member Bar, string Side, double FromMm, double ToMm, Angle ToRim, double WidthMm, double HeightMm);
 
 /// <summary>
 /// Brace ends and their pockets in the linings. An end is carved down to a height that the pocket repeats: deeper, and the brace hangs in the
@@ -22,19 +24,24 @@ internal static class BraceEnds
     private const double EndMm = 2.8;
     private const double UkuleleEndMm = 1.8;
 
-    /// <summary>All of them, brace by brace, the end nearer to the neck first.</summary>
+    // Further than any lining is wide: a long side drawn on meets the sides before.
+    private const double ReachMm = 100;
+
+    /// <summary>All of them, brace by brace, the end nearer to the neck first; a flat part is not carved, so its end is as high as it is thick.</summary>
     public static IReadOnlyList<BraceEnd> Of(Layout layout)
     {
         var design = layout.Design;
         var left = design.Find(Body.Type)?.Value == BodyType.TenorUkulele ? UkuleleEndMm : EndMm;
         var inLining = design[Rim.SideThickness].Value + (design[Rim.LiningWidth].Value / 2);
+        var inside = Region.Inside(layout.Outline).Offset(-design[Rim.SideThickness].Value).Outer;
         return
         [
-            .. layout.Members.Where(m => m.Kind == MemberKind.Bar && m.JoinedWith.Any(n => layout.Find(n)?.Kind == MemberKind.Lining))
-                .SelectMany(bar => Axis(bar) is var (upper, lower, width)
-                    ? ((Point2[])[upper, lower]).Where(p => layout.Outline.DistanceTo(p) <= inLining)
-                        .Select(p => new BraceEnd(bar, p.X < 0 ? "bass" : "treble", RoundTheRim(layout, p), width, Math.Min(left, bar.ThicknessMm)))
-                    : []),
+            .. from bar in layout.Members
+               where bar.Kind is MemberKind.Bar or MemberKind.Plate && bar.JoinedWith.Any(n => layout.Find(n)?.Kind == MemberKind.Lining)
+               let axis = Axis(bar)
+               from end in (Point2[])[axis.Upper, axis.Lower]
+               where layout.Outline.DistanceTo(end) <= inLining
+               select End(inside, bar, end, axis.WidthMm, bar.Kind == MemberKind.Plate ? bar.ThicknessMm : Math.Min(left, bar.ThicknessMm)),
         ];
     }
 
@@ -43,9 +50,10 @@ internal static class BraceEnds
         "brace_ends",
         "Brace ends and their pockets in the linings",
         [
-            new("name", "brace"), new("side", "rim"), new("round_the_rim", "round the rim, from the tail seam"), new("width", "width"), new("height", "end's height, pocket's depth"),
+            new("name", "brace"), new("side", "rim"), new("from", "inside the sides from the tail seam, from"), new("to", "to"), new("to_rim", "to the rim"),
+            new("width", "width, square to the brace"), new("height", "end's height, pocket's depth"),
         ],
-        Of(layout).Select(e => (IReadOnlyList<Cell>)[e.Bar.Name, e.Side, e.RoundMm, e.WidthMm, e.HeightMm]));
+        Of(layout).Select(e => (IReadOnlyList<Cell>)[e.Bar.Name, e.Side, e.FromMm, e.ToMm, e.ToRim, e.WidthMm, e.HeightMm]));
 
     /// <summary>The ends of a brace's axis, the one nearer to the neck first, and its width, mm.</summary>
     public static (Point2 Upper, Point2 Lower, double WidthMm) Axis(Member bar)
@@ -60,9 +68,22 @@ internal static class BraceEnds
     /// <summary>The long sides of a brace.</summary>
     public static Segment[] Sides(Member bar) => [.. bar.Footprint.Edges.Where(e => e.Label is "neck side" or "tail side" or "bass side" or "treble side")];
 
-    private static double RoundTheRim(Layout layout, Point2 end)
+    // Its long sides and its axis drawn on to the inner face of the sides; that of the bass half lies mirrored.
+    private static BraceEnd End(Contour inside, Member bar, Point2 end, double width, double height)
     {
-        var half = Contour.Chain(BodyWidths.Half(layout.Outline, end.X < 0 ? -1 : 1), isClosed: false);
-        return half.Length - half.LengthTo(half.ClosestTo(new Point2(Math.Abs(end.X), end.Y)));
+        var side = end.X < 0 ? -1 : 1;
+        var half = Contour.Chain(BodyWidths.Half(inside, side), isClosed: false);
+        var places = Sides(bar).Select(s => s.Start.DistanceTo(end) < s.End.DistanceTo(end) ? s.Reversed() : s).Select(s => Reached(s.End, s.End - s.Start)).Order().ToList();
+        var along = Sides(bar)[0].TangentAt(0);
+        var middle = Reached(end, along.Dot(end - bar.Footprint.Bounds.Center) < 0 ? -along : along);
+        var turn = Math.Abs(Trig.Turn(half.TangentAt(half.Length - middle), new Vec2(side * along.X, along.Y)).Degrees);
+        return new BraceEnd(bar, side < 0 ? "bass" : "treble", places[0], places[^1], Angle.FromDegrees(Math.Min(turn, 180 - turn)), width, height);
+
+        double Reached(Point2 from, Vec2 direction)
+        {
+            var (start, unit) = (new Point2(side * from.X, from.Y), new Vec2(side * direction.X, direction.Y).Unit);
+            var place = half.Crossings(new Segment(start, start + (unit * ReachMm))) is [var first, ..] ? first : half.ClosestTo(start);
+            return half.Length - half.LengthTo(place);
+        }
     }
 }

@@ -38,8 +38,8 @@ internal static class HoleNumbers
             var (start, from, what) = hole.Radius is { } radius ? (radius, "from the hole's centre", "radius") : (0, "from the hole's edge", "wall");
             var (name, depth) = (Rosette.NameOf(i, channels.Length), channel.DepthMm);
             yield return [$"{name}, inner {what}", start + channel.InnerMm, from];
-            yield return [$"{name}, outer {what}", start + channel.OuterMm, from];
-            yield return [$"{name}, depth", depth, $"below the finished face{WhenCut(layout, depth)}; leaves a floor of {Said(layout, layout.Top.ThicknessMm - depth)}{OverReinforcement(layout, channel)}"];
+            yield return [$"{name}, outer {what}", start + channel.OuterMm, from + Play(layout, channel)];
+            yield return [$"{name}, depth", depth, $"below the finished face{WhenCut(layout, depth)}; leaves a floor of {Said(layout, LengthText.AsPrinted(layout.Top.ThicknessMm, layout.Design.Units) - LengthText.AsPrinted(depth, layout.Design.Units))}{OverReinforcement(layout, channel)}"];
         }
 
         if (hole.Radius is { } round && channels.Length > 0 && layout.Find(Fretboard.Name) is not null)
@@ -67,8 +67,14 @@ internal static class HoleNumbers
         }
     }
 
+    // How much wider the channel is than the rings in it.
+    private static string Play(Layout layout, RingChannel channel) =>
+        channel.Rings.Any() && channel.OuterMm - channel.InnerMm - channel.Rings.Sum(r => r.WidthMm) is var play && play > Tolerances.ShortestMm
+            ? $"; {Said(layout, play)} of the width is play for glue"
+            : "";
+
     private static string WhenCut(Layout layout, double depth) =>
-        layout.Design[Rosette.Levelling].Value is > 0 and var off ? $"; {Said(layout, depth + off)} when cut, {Said(layout, off)} of it levelled off" : "";
+        layout.Design[Rosette.Levelling].Value is > 0 and var off ? $"; {Said(layout, LengthText.AsPrinted(depth, layout.Design.Units) + LengthText.AsPrinted(off, layout.Design.Units))} when cut, {Said(layout, off)} of it levelled off" : "";
 
     private static string Said(Layout layout, double mm) => LengthText.WithUnit(mm, layout.Design.Units);
 
@@ -88,7 +94,7 @@ internal static class HoleNumbers
         else
         {
             // No length: what there is to do all the same.
-            yield return ["ring under the fretboard", "none", outer <= toBoard ? advice : "its outer edge alone reaches under the board; " + advice];
+            yield return ["ring under the fretboard", outer <= toBoard ? "none" : $"outer {Said(layout, outer - toBoard)} only", advice];
         }
 
         if (hidden > 0)
@@ -108,12 +114,7 @@ internal static class HoleNumbers
             "soundhole liner, thickness", design[Soundhole.Liner].Value,
             "a strip bent round inside the hole's edge and glued in: the opening is smaller by it all round",
         ];
-        var levelling = design.Has(Rosette.Section) ? design[Rosette.Levelling].Value : 0;
-        yield return
-        [
-            "soundhole liner, height", layout.Top.ThicknessMm + levelling,
-            levelling > 0 ? $"flush with both faces while {Said(layout, levelling)} of levelling is still to come; any more is pared off" : "flush with both faces; any more is pared off",
-        ];
+        yield return ["soundhole liner, height", layout.Top.ThicknessMm, "flush with both faces of the levelled top; what stands past them is pared off"];
         yield return
         [
             "soundhole liner, length of the strip",
@@ -151,7 +152,7 @@ internal static class HoleNumbers
         return onWall ? "; an edge of the hole reinforcement lies under a wall: move it"
             : from <= channel.InnerMm - OverlapMm && to >= channel.OuterMm + OverlapMm ? "; the hole reinforcement covers both walls"
             : Math.Min(channel.InnerMm - from, to - channel.OuterMm) is var past and > 0
-                ? $"; the hole reinforcement reaches {LengthText.WithUnit(past, layout.Design.Units)} past the walls, {LengthText.WithUnit(OverlapMm, layout.Design.Units)} are good"
+                ? $"; the hole reinforcement reaches {LengthText.WithUnit(past, layout.Design.Units)} past the walls, which carries the floor; {LengthText.WithUnit(OverlapMm, layout.Design.Units)} are usual where there is room"
                 : "; the hole reinforcement does not reach past both walls";
     }
 }

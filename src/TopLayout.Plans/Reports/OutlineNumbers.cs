@@ -28,14 +28,15 @@ internal static class OutlineNumbers
         var isEven = IsEven(layout);
         IEnumerable<IReadOnlyList<Cell>> rows =
         [
-            ["body length", layout.Outline.Bounds.Height],
-            .. BodyWidths.Of(layout.Outline).SelectMany(Width),
-            ["outline, all round", layout.Outline.Length],
+            [Rim("body length"), layout.Outline.Bounds.Height],
+            .. Widths(layout.Outline).SelectMany(w => Width(w, Rim)),
+            [Rim("outline, all round"), layout.Outline.Length],
             .. SideStrips.Of(layout),
             .. Cut(layout),
             .. Plate(layout),
             .. Halves.Skip(isEven ? 1 : 0).SelectMany(h => Radii(layout, h.Side, isEven ? "" : $" of the {h.Word} half")),
         ];
+        string Rim(string what) => layout.Body.PlateEdge == layout.Outline ? what : $"{what}, outer face of the rim";
         return new NumberTable("body", "Body", [new("what", "what"), new("value", "value")], rows);
     }
 
@@ -48,7 +49,13 @@ internal static class OutlineNumbers
         }
 
         var recipe = Cutaway.Recipe(design);
-        // Its horn is one of the widths.
+        // A round horn is one of the widths.
+        if (recipe.Shape == CutawayShape.Pointed)
+        {
+            yield return ["cutaway point, from neck edge", recipe.Horn.At];
+            yield return ["cutaway point, from the centre line", HalfWidth(layout.Outline, recipe.Horn.At, 1)];
+        }
+
         yield return ["cutaway wall, from the centre line", recipe.WallHalf];
         yield return ["cutaway wall, length from the neck edge", recipe.Wall];
     }
@@ -58,15 +65,36 @@ internal static class OutlineNumbers
         yield return ["plate area, soundhole not taken off", new Cell.Area(layout.Body.PlateEdge.SignedArea)];
         if (layout.Body.PlateEdge != layout.Outline)
         {
+            yield return ["plate, length", layout.Body.PlateEdge.Bounds.Height];
+            foreach (var row in Widths(layout.Body.PlateEdge).SelectMany(w => Width(w, what => $"plate, {what}")))
+            {
+                yield return row;
+            }
+
             yield return ["plate, all round", layout.Body.PlateEdge.Length];
         }
     }
 
-    private static IEnumerable<IReadOnlyList<Cell>> Width(BodyWidth w)
+    /// <summary>The widths of a line from the neck on, of two that stand for one place the bass one first.</summary>
+    public static IReadOnlyList<BodyWidth> Widths(Contour line)
+    {
+        var widths = BodyWidths.Of(line).ToArray();
+        for (var i = 1; i < widths.Length; i++)
+        {
+            if (widths[i - 1].Name == widths[i].Name && (widths[i - 1].Side, widths[i].Side) is ("treble", "bass"))
+            {
+                (widths[i - 1], widths[i]) = (widths[i], widths[i - 1]);
+            }
+        }
+
+        return widths;
+    }
+
+    private static IEnumerable<IReadOnlyList<Cell>> Width(BodyWidth w, Func<string, string> whose)
     {
         var (what, size) = w.Side is null ? ($"{w.Name} width", 2 * w.Half) : ($"{w.Name}, {w.Side} half-width", w.Half);
-        yield return [what, size];
-        yield return [w.Side is null ? $"{w.Name}, from neck edge" : $"{w.Name}, {w.Side} half, from neck edge", w.FromNeckEdge];
+        yield return [whose(what), size];
+        yield return [whose(w.Side is null ? $"{w.Name}, from neck edge" : $"{w.Name}, {w.Side} half, from neck edge"), w.FromNeckEdge];
     }
 
     private static IEnumerable<IReadOnlyList<Cell>> Radii(Layout layout, int side, string whose)
@@ -102,6 +130,11 @@ internal static class OutlineNumbers
         var halves = Halves.Skip(IsEven(layout) ? 1 : 0).ToList();
         var (box, rows) = (layout.Outline.Bounds, new List<IReadOnlyList<Cell>>());
         var step = Sheets.StationLadder.Step(layout);
+        if (halves.TrueForAll(h => NeckHalf(layout.Outline, h.Side) > Tolerances.ShortestMm))
+        {
+            rows.Add([0.0, .. halves.Select(h => (Cell)NeckHalf(layout.Outline, h.Side))]);
+        }
+
         for (var n = 1; n * step < box.Height; n++)
         {
             var at = n * step;
@@ -117,6 +150,10 @@ internal static class OutlineNumbers
             ],
             rows);
     }
+
+    // Where the half leaves the straight piece at the neck edge, mm; 0 where none is.
+    private static double NeckHalf(Contour outline, int side) => outline.Vertices.Select(v => v.Position)
+        .Where(p => Math.Abs(p.Y) <= Tolerances.ShortestMm).Select(p => side * p.X).Append(0).Max();
 
     /// <summary>Half-width of an outline at a distance from the neck edge, mm: where the half is crossed furthest out.</summary>
     public static double HalfWidth(Contour outline, double at, int side)

@@ -24,6 +24,11 @@ internal static class ReportContent
         yield return shown.Count == 0
             ? new Paragraph("None: every check passed, within what the checks look at.")
             : new Bullets([.. shown.Select(f => Finding(f, FindingMarks.NumberOf(f, top), design.Units))]);
+        if (Sheets.Cautions.HasFailed(top))
+        {
+            yield return new Paragraph(Sheets.Cautions.Withheld);
+        }
+
         yield return new Table(GrainNumbers.Of(top.Grain));
         yield return new Paragraph(
             "Each side stands in this table as if it were the only one; the profile under the plans and the findings take all edges of both faces, or of one, together. "

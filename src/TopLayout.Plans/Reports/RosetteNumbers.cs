@@ -36,16 +36,23 @@ internal static class RosetteNumbers
 
     private static NumberTable Cuts(Layout layout, IEnumerable<CutterSetting> cuts) => new(
         "rosette_cuts",
-        $"Cuts round the hole, in their order: pin {LengthText.Bit(layout.Design[Rosette.Pin].Value, layout.Design.Units)}, depths with {Said(layout, layout.Design[Rosette.Levelling].Value)} that levelling takes off",
+        $"Cuts round the hole, in their order: pin {LengthText.Bit(layout.Design[Rosette.Pin].Value, layout.Design.Units)}, channels with the {Said(layout, layout.Design[Rosette.Levelling].Value)} that levelling takes off, the hole after it",
         [
             new("cut", "cut"), new("bit", "bit"), new("radius", "radius"), new("pivot_to_bit", "pivot to bit centre"), new("pin_to_bit", "caliper on pin and bit"),
             new("depth", "depth when cut"), new("remark", "remark"),
         ],
         cuts.Select(c => (IReadOnlyList<Cell>)
         [
-            c.Name, LengthText.Bit(c.BitMm, layout.Design.Units), c.RadiusMm, c.PivotToBitMm, c.PinToBitEdgeMm, c.DepthMm,
+            c.Name, LengthText.Bit(c.BitMm, layout.Design.Units), c.RadiusMm, c.PivotToBitMm, c.PinToBitEdgeMm, Depth(layout, c),
             $"{(c.PinToBitEdgeMm > c.PivotToBitMm ? "caliper over both, far edge to far edge" : "caliper between them")}{About(layout, c)}",
         ]));
+
+    // Of a channel the printed depth and the printed levelling, so that they add up.
+    private static double Depth(Layout layout, CutterSetting cut)
+    {
+        var (units, levelling) = (layout.Design.Units, layout.Design[Rosette.Levelling].Value);
+        return cut.DepthMm == layout.Top.ThicknessMm ? cut.DepthMm : LengthText.AsPrinted(cut.DepthMm - levelling, units) + LengthText.AsPrinted(levelling, units);
+    }
 
     private static string About(Layout layout, CutterSetting cut) =>
         !cut.FitsBit ? "; no usual bit is so thin: cut both walls with a knife"
@@ -72,8 +79,8 @@ internal static class RosetteNumbers
         "rosette_tiles",
         "Tiles: blanks with straight sides and flat ends",
         [
-            new("ring", "ring"), new("count", "tiles"), new("inner_width", "blank's inner end"), new("outer_width", "outer end"), new("depth", "depth"),
-            new("finished_depth", "finished depth"), new("off_square", "off square, each side"),
+            new("ring", "ring"), new("count", "tiles"), new("inner_width", "blank's inner end"), new("outer_width", "outer end"), new("depth", "length along the radius"),
+            new("finished_depth", "finished length"), new("least_thickness", "least thickness"), new("off_square", "off square, each side"),
             new("gap", "gap outside"), new("stand_off", "corners off the round wall"), new("remark", "remark"),
         ],
         rings.Select(r =>
@@ -82,12 +89,20 @@ internal static class RosetteNumbers
             var hidden = tile.HiddenIn(HiddenArc.Of(layout, tile.InnerRadiusMm, tile.OuterRadiusMm));
             return (IReadOnlyList<Cell>)
             [
-                r.Name, new Cell.Number(tile.Row.Count), tile.InnerWidthMm, tile.OuterWidthMm, tile.DepthMm, tile.FinishedDepthMm,
+                r.Name, new Cell.Number(tile.Row.Count), tile.InnerWidthMm, tile.OuterWidthMm, tile.DepthMm, tile.FinishedDepthMm, LeastThickness(layout, r),
                 $"{NumberFormat.Trimmed(tile.Row.Shape == TileShape.Wedge ? tile.HalfTurn.Degrees : 0, 2)}°", tile.OuterGapMm, tile.StandOffMm,
                 $"{Pattern(r)}{NumberFormat.Whole(hidden)} hide under the board; an error of {LengthText.Of(FaceError)} on every face adds up to "
                     + $"{LengthText.Of(tile.BuildUp(FaceError))}: fit the last one{Straight(tile)}{(tile.FinishedDepthMm > 0 ? "" : "; flat ends find no room: cut both round")}",
             ];
         }));
+
+    // As deep as its channel when it is cut; what stands proud is levelled.
+    private static double LeastThickness(Layout layout, Ring ring)
+    {
+        var units = layout.Design.Units;
+        var channel = Rosette.Channels(layout.Design, layout.Hole.Radius!.Value).First(c => c.Rings.Any(r => r.Name == ring.Name));
+        return LengthText.AsPrinted(channel.DepthMm, units) + LengthText.AsPrinted(layout.Design[Rosette.Levelling].Value, units);
+    }
 
     private static string Pattern(Ring ring)
     {

@@ -34,9 +34,10 @@ internal static class SideStrips
             }
 
             var strips = pieces.Skip(hasFlat ? 1 : 0).ToList();
+            var corner = layout.Design.Has(Cutaway.Section) ? "point" : "corner";
             foreach (var (i, strip) in strips.Index())
             {
-                var (from, to) = (i > 0 ? "horn" : hasFlat ? "neck corner" : "neck", i < strips.Count - 1 ? "horn" : "tail");
+                var (from, to) = (i > 0 ? corner : hasFlat ? "neck corner" : "neck", i < strips.Count - 1 ? corner : "tail");
                 yield return [$"{(isEven ? "one" : word)} side strip, {from} to {to}, without allowance", Length(strip)];
             }
         }

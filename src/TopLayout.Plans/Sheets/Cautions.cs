@@ -1,3 +1,5 @@
+using TopLayout.Lutherie.Findings;
+
 namespace TopLayout.Plans.Sheets;
 
 /// <summary>The usual cautions, short, on sheets that are cut from.</summary>
@@ -9,4 +11,10 @@ internal static class Cautions
     /// <summary>For cutting wood with a saw, a router or a laser.</summary>
     public const string Cutting =
         "wood dust harms lungs: extract it; unplug a router to change bits; never leave a laser alone; follow their makers and local rules";
+
+    /// <summary>Where a check failed; true whether or not templates were asked for all the same.</summary>
+    public const string Withheld = "A check failed, so no template to cut is written: cure it first. The option --cut-anyway writes them all the same.";
+
+    /// <summary>Whether a check failed.</summary>
+    public static bool HasFailed(ReviewedTop top) => top.Findings.Any(f => f.Severity == Severity.Fail);
 }

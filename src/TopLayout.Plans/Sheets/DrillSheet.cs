@@ -2,6 +2,7 @@ using TopLayout.Drawing;
 using TopLayout.Drawing.Labels;
 using TopLayout.Geometry;
 using TopLayout.Lutherie.Parts;
+using TopLayout.Plans.Reports;
 
 namespace TopLayout.Plans.Sheets;
 
@@ -40,7 +41,7 @@ internal static class DrillSheet
         FaceMarks.Draw(board, view, body);
         Measures(board, layout, body);
         var drawn = board.Extents;
-        board.Write(Cautions.Part, "drill from the outside, waste wood behind", new Point2(drawn.Min.X, drawn.Min.Y - 7));
+        board.Write(Cautions.Part, $"drill from the outside, waste wood behind{(layout.DrillPoints.Any(BenchNumbers.IsThroughBridge) ? "; what goes through the bridge last, in step 6, once its place is proved" : "")}", new Point2(drawn.Min.X, drawn.Min.Y - 7));
         TitleBlock.Draw(board, top, "Holes to drill, full size", FaceMarks.Reading(view), new Point2(drawn.Min.X, drawn.Min.Y - 12), board.Extents.Width);
         return board.Finish("drill-points", $"Holes to drill - {layout.Design[Identity.Name].Value}", "Every hole to drill through the top, at full size.");
     }

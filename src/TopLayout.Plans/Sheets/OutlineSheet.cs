@@ -127,7 +127,7 @@ internal static class OutlineSheet
         string[] notes =
         [
             StationLadder.Meaning(layout),
-            $"outer face of sides and binding, all round {all}; sides follow it, so does the mould",
+            $"outer face of sides{(layout.Design.Has(Binding.Section) || layout.Design.Has(Ledge.Section) ? " and binding" : "")}, all round {all}; sides follow it, so does the mould",
             "at the ends of arcs: distance from the neck edge, then from the centre line",
             .. board.Has(Mitres.Part) ? (string[])[Mitres.Meaning] : [],
         ];

@@ -83,14 +83,14 @@ public class RingTests
         string Line(int number) => Built.PresetText("auditorium").WithRosette(TwoChannels.Replaced("tile_length = 4", "tile_length = 4\ndepth = 1.1")).Split('\n')[number - 1];
     }
 
-    /// <summary>A step down is cut with the deeper channel: every wall once, the outermost first, each as deep as its channel and what is levelled.</summary>
+    /// <summary>A step down is cut with the deeper channel: every wall once, the outermost first, each as deep as its channel and what is levelled; the hole through 2.8, after that.</summary>
     [Fact]
     public void CutsOfChannelsThatShareAWall_NameItOnce()
     {
         var cuts = CutterSettings.Of(Built.Preset("auditorium", t => t.WithRosette(TwoChannels.Replaced("tile_length = 4", "tile_length = 4\ndepth = 1.1"))));
 
         Assert.Equal([64.9, 62.8, 59.8, 54.7, 54, 50], cuts.Select(c => Math.Round(c.RadiusMm, 9)));
-        Assert.Equal([1.6, 1.6, 1.3, 1.6, 1.6, 3], cuts.Select(c => Math.Round(c.DepthMm, 9)));
+        Assert.Equal([1.6, 1.6, 1.3, 1.6, 1.6, 2.8], cuts.Select(c => Math.Round(c.DepthMm, 9)));
     }
 
     [Fact]

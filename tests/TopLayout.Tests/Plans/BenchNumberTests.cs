@@ -1,3 +1,4 @@
+using TopLayout.Geometry;
 using TopLayout.Lutherie.Designs;
 using TopLayout.Lutherie.Parts;
 using TopLayout.Plans;
@@ -46,7 +47,7 @@ public class BenchNumberTests
     {
         var layout = Built.Preset("pointed-cutaway");
         var treble = layout.Outline.Length - Length(layout, "bass side strip, neck to tail, without allowance");
-        string[] pieces = ["neck flat, centre line to the treble corner", "treble side strip, neck corner to horn, without allowance", "treble side strip, horn to tail, without allowance"];
+        string[] pieces = ["neck flat, centre line to the treble corner", "treble side strip, neck corner to point, without allowance", "treble side strip, point to tail, without allowance"];
 
         Check.Near(treble, pieces.Sum(p => Length(layout, p)), 1e-9, "treble half");
     }
@@ -119,6 +120,14 @@ public class BenchNumberTests
     public void Offsets_OfADesignInInches_StandAtWholeInches() =>
         Assert.Equal(Enumerable.Range(1, 19).Select(n => n.ToString(System.Globalization.CultureInfo.InvariantCulture)), Table("inches", "offsets").Select(r => r[0]));
 
+    /// <summary>As its file says, the wall is 36 from the line; the straight piece ends at 30 on the other side. A round shoulder has no corner there.</summary>
+    [Fact]
+    public void Offsets_BeginAtTheCornersOfTheNeckEdge()
+    {
+        Assert.Equal(["0.00", "30.00", "36.00"], Table("pointed-cutaway", "offsets")[0]);
+        Assert.Equal("25.00", Table("auditorium", "offsets")[0][0]);
+    }
+
     /// <summary>3 5/8 in by 1 11/16 in is 6.1 square inches less what the side's curve takes; the fretboard's area is square inches too.</summary>
     [Fact]
     public void Area_InInches_IsInSquareInches()
@@ -138,12 +147,12 @@ public class BenchNumberTests
         Assert.DoesNotContain(Table("parlour", "positions"), r => r[0].StartsWith("ring's middle line hidden", StringComparison.Ordinal));
     }
 
-    /// <summary>A strip of 0.8 in a top of 2.9, cut while 0.2 of levelling is still to come.</summary>
+    /// <summary>A strip of 0.8 in a top of 2.9: it goes in after levelling.</summary>
     [Fact]
     public void Liner_OfTheArcChain_HasThicknessAndHeight()
     {
         Assert.Equal(["soundhole liner, thickness", "0.80", "a strip bent round inside the hole's edge and glued in: the opening is smaller by it all round"], Row("arc-chain", "positions", "soundhole liner, thickness"));
-        Assert.Equal("3.10", Row("arc-chain", "positions", "soundhole liner, height")[1]);
+        Assert.Equal("2.90", Row("arc-chain", "positions", "soundhole liner, height")[1]);
     }
 
     /// <summary>No wall of the parlour's channel has an edge of the reinforcement under it: 4 and 10 from the hole, against 1 and 11; the brace's face stands 18 - 5 = 13 off it, 2 from the ring.</summary>
@@ -164,13 +173,13 @@ public class BenchNumberTests
     [Fact]
     public void DrillPoints_HaveThePivotOfTheCutter()
     {
-        Assert.Equal(["pivot of the rosette", "145.65", "0.00", "3.00"], Row("arc-chain", "drill_points", "pivot of the rosette"));
+        Assert.Equal(["pivot of the rosette", "145.65", "0.00", "3.00", ""], Row("arc-chain", "drill_points", "pivot of the rosette"));
         Assert.DoesNotContain(Table("auditorium", "drill_points"), r => r[0] == "pivot of the rosette");
         Assert.Contains(Table("auditorium", "drill_points"), r => r[0] == "soundhole centre");
         Assert.Contains(Drawn.One("arc-chain", "drill-points").Words(), w => w == "pivot of the rosette: 145.7, centre, dia 3");
     }
 
-    /// <summary>Beside it, round the rim from the tail: a chain of chords of the outline, each within 0.001 mm of it, to the brace's end. Heights as usual left, or the strut's own.</summary>
+    /// <summary>Beside it, inside the sides from the tail: a chain of chords of their inner face, each within 0.001 mm of it, up to both faces of a brace that lies across. Heights as usual left.</summary>
     [Theory]
     [InlineData("arc-chain", "upper transverse brace", 2.8)]
     [InlineData("cutaway", "upper transverse brace", 2.8)]
@@ -183,15 +192,31 @@ public class BenchNumberTests
         Assert.Equal(["bass", "treble"], ends.Select(e => e.Side).Order());
         foreach (var end in ends)
         {
-            var points = layout.Outline.Flattened(0.001).Where(p => end.Side == "bass" ? p.X <= 0 : p.X >= 0).OrderBy(p => p.Y).ToList();
-            var axis = BraceEnds.Axis(end.Bar).Upper.Y;
-            var below = points.Where(p => p.Y <= axis).ToList();
-            var tape = below.Zip(below.Skip(1)).Sum(p => p.First.DistanceTo(p.Second));
-            Check.Near(tape, end.RoundMm, 5, end.Side);
+            var inside = Region.Inside(layout.Outline).Offset(-layout.Design[Rim.SideThickness].Value).Outer;
+            var points = inside.Flattened(0.001).Where(p => end.Side == "bass" ? p.X <= 0 : p.X >= 0).OrderBy(p => p.Y).ToList();
+            Check.Near(Tape(points, end.Bar.Footprint.Bounds.Min.Y), end.FromMm, 1, end.Side);
+            Check.Near(Tape(points, end.Bar.Footprint.Bounds.Max.Y), end.ToMm, 1, end.Side);
+            var (before, after) = (points.Last(p => p.Y < end.Bar.Footprint.Bounds.Center.Y), points.First(p => p.Y > end.Bar.Footprint.Bounds.Center.Y));
+            Check.Near(Math.Atan2(after.Y - before.Y, Math.Abs(after.X - before.X)) * 180 / Math.PI, end.ToRim.Degrees, 1, "angle");
             Assert.Equal(height, end.HeightMm);
             Assert.Equal(end.Bar.Footprint.Bounds.Height, end.WidthMm, 6);
         }
     }
+
+    /// <summary>A plate of 3 as thick at its end: the cutaway's wall stands in its way on the treble side, and its other end is free.</summary>
+    [Theory]
+    [InlineData("cutaway")]
+    [InlineData("pointed-cutaway")]
+    public void BraceEnds_HaveTheFlatBraceThatEntersALining(string preset)
+    {
+        var end = Assert.Single(BraceEnds.Of(Built.Preset(preset)), e => e.Bar.Name == FlatBrace.Name);
+
+        Assert.Equal(("treble", end.Bar.ThicknessMm), (end.Side, end.HeightMm));
+    }
+
+    // From point to point up to a height; the last stretch in part.
+    private static double Tape(List<Point2> points, double y) => points.Zip(points.Skip(1)).TakeWhile(p => p.First.Y < y)
+        .Sum(p => p.First.DistanceTo(p.Second) * (p.Second.Y <= y ? 1 : (y - p.First.Y) / (p.Second.Y - p.First.Y)));
 
     /// <summary>Of two findings, or two edges on either side of the centre line, each says its side or its wall: nothing stands there twice.</summary>
     [Fact]

@@ -30,7 +30,7 @@ public class HoleNumbersTests
     /// <summary>By hand: the channel lies 4 to 13 from the hole. A plate from 1 to 17 covers 3 and 4 past its walls; to 15 only 2; to 13.5 ends half a mm off its outer wall.</summary>
     [Theory]
     [InlineData(16, "; the hole reinforcement covers both walls")]
-    [InlineData(14, "; the hole reinforcement reaches 2 mm past the walls, 3 mm are good")]
+    [InlineData(14, "; the hole reinforcement reaches 2 mm past the walls, which carries the floor; 3 mm are usual where there is room")]
     [InlineData(12.5, "; an edge of the hole reinforcement lies under a wall: move it")]
     public void Depth_SaysWhatTheReinforcementDoesForTheFloor(double width, string said)
     {

@@ -14,7 +14,8 @@ public class LengthTextTests
     [InlineData(-0.01, "0")]
     [InlineData(-0.1, "-0.004")]
     [InlineData(1.5875, "0.063")]
-    [InlineData(3, "1/8")]
+    [InlineData(3, "0.118")]
+    [InlineData(3.175, "1/8")]
     [InlineData(-38.1, "-1 1/2")]
     [InlineData(101.6, "4")]
     [InlineData(25.3, "1")]
@@ -31,7 +32,7 @@ public class LengthTextTests
                 ? double.Parse(over, System.Globalization.CultureInfo.InvariantCulture) / double.Parse(under, System.Globalization.CultureInfo.InvariantCulture)
                 : double.Parse(part, System.Globalization.CultureInfo.InvariantCulture));
             Check.Near(Math.Abs(mm), inches * 25.4, (25.4 / 128) + 1e-9, text);
-            Assert.True(text.Contains('.', StringComparison.Ordinal) == (inches is > 0 and < 0.12), text);
+            Assert.True(text.Contains('.', StringComparison.Ordinal) == (inches is > 0 and < 0.125), text);
         }
     }
 

@@ -104,7 +104,7 @@ public class StepSheetTests
         }
     }
 
-    /// <summary>Where a step goes on, its last page holds four rows or more.</summary>
+    /// <summary>Where a step goes on, its last page holds three rows or more.</summary>
     [Fact]
     public void Steps_OfEveryPreset_EndOnNoNearlyEmptyPage()
     {
@@ -157,8 +157,8 @@ public class StepSheetTests
         Assert.DoesNotContain(step.Rows, r => r.What.Contains("strip", StringComparison.Ordinal));
         Assert.DoesNotContain(StepCautions.Heat, step.Cautions);
         Assert.Contains(new StepRow("binding left in place, width", "1.80 mm", "±0.1 mm", "the plate ends at it"), step.Rows);
-        Assert.Contains(step.Rows, r => r is { What: "largest difference, drawn to measured half", Tolerance: "±0.8 mm" });
-        Assert.Contains(step.Grids[0].Rows, r => r[0] == "waist, bass half");
+        Assert.Contains(step.Rows, r => r is { What: "largest difference, drawn to measured half-width", Tolerance: "at most 0.8 mm" });
+        Assert.Contains(step.Grids[0].Rows, r => r[0] == "plate, waist" && r[1].Length > 0 && r[3].Length > 0);
     }
 
     /// <summary>Classical: three channels, so not "the channel"; each cut with its bit and setting; five rings, 0.6 the first, once round at 48.3 and 15 to spare; 96 tiles.</summary>
@@ -168,12 +168,12 @@ public class StepSheetTests
         var step = StepList.Of(Top("classical").Layout).Single(s => s.Name == "2-hole-and-rosette");
 
         Assert.Contains("the channels of the rosette", step.Does, StringComparison.Ordinal);
-        Assert.Equal(["rosette channel 2", "49.10 mm", "58.90 mm", "1.00 mm"], [.. step.Grids[0].Rows[1]]);
+        Assert.Equal(["rosette channel 2", "49.10 mm", "58.90 mm", "1.00 mm; 1.20 mm when cut"], [.. step.Grids[0].Rows[1]]);
         Assert.Equal(["rosette channel 3, outer wall", "1 mm", "60.00 mm", "59.50 mm", "61.50 mm over", "1.40 mm"], [.. step.Grids[1].Rows[0]]);
         Assert.Equal("57.40 mm between", step.Grids[1].Rows[1][4]);
         Assert.Equal(7, step.Grids[1].Rows.Length);
         Assert.Equal(["ring 1, line", "48.00 mm", "0.60 mm", "318.48 mm"], [.. step.Grids[2].Rows[0]]);
-        Assert.Equal(["ring 3, tiles", "96", "3.21 mm", "3.85 mm", "9.70 mm", "1.88°"], [.. step.Grids[3].Rows[0]]);
+        Assert.Equal(["ring 3, tiles", "96", "3.21 mm", "3.85 mm", "9.70 mm", "1.20 mm", "1.88°"], [.. step.Grids[3].Rows[0]]);
     }
 
     /// <summary>Flat parts stand before braces, as they are glued; both edges of a part that lies over the centre line are one number.</summary>
@@ -224,11 +224,11 @@ public class StepSheetTests
         var grid = Assert.Single(steps.Single(s => s.Name == "5-box").Grids);
 
         Assert.True(grid.HasBoxes);
-        Assert.EndsWith("end's height and pocket's depth, ±0.1 mm", grid.Headings[3], StringComparison.Ordinal);
-        Assert.Equal(
-            ["X leg, bass: treble rim", "X leg, bass: bass rim", "X leg, treble: bass rim", "X leg, treble: treble rim", "upper transverse brace: bass rim", "upper transverse brace: treble rim", "bar 1: treble rim", "bar 2: bass rim"],
-            grid.Rows.Select(r => r[0]));
-        Assert.All(grid.Rows, r => Assert.Equal("2.80 mm", r[3]));
+        Assert.EndsWith("depth, ±0.1 mm", grid.Headings[3], StringComparison.Ordinal);
+        Assert.Equal(["X leg, bass", "X leg, treble", "upper transverse brace", "bar 1", "bar 2"], grid.Rows.Select(r => r[0]));
+        Assert.All(grid.Rows, r => Assert.EndsWith("wide, 2.80 mm deep", r[3], StringComparison.Ordinal));
+        Assert.Equal([false, false, false, true, false], grid.Rows.Select(r => r[1].Length == 0));
+        Assert.Equal([false, false, false, false, true], grid.Rows.Select(r => r[2].Length == 0));
         Assert.Contains(steps.Single(s => s.Name == "3-bracing").Rows, r => r is { What: "brace ends at the rim, height", Value: "2.80 mm", Tolerance: "±0.1 mm" });
     }
 
@@ -238,10 +238,10 @@ public class StepSheetTests
     {
         var (old, made) = (StepList.Of(Top("measured").Layout).Single(s => s.Name == "4-neck-block"), StepList.Of(Top("classical").Layout).Single(s => s.Name == "4-neck-block"));
 
-        Assert.StartsWith("The block stays in the rim", old.Does, StringComparison.Ordinal);
-        Assert.Equal(("Old neck block", "Neck block"), (old.Title, made.Title));
+        Assert.StartsWith("The blocks stay in the rim", old.Does, StringComparison.Ordinal);
+        Assert.Equal(("Old blocks of neck and tail", "Neck block and tail block"), (old.Title, made.Title));
         Assert.DoesNotContain(StepCautions.Router, old.Cautions);
-        Assert.StartsWith("Make the block", made.Does, StringComparison.Ordinal);
+        Assert.StartsWith("Make both blocks", made.Does, StringComparison.Ordinal);
     }
 
     /// <summary>Square of 25 and 1.5 thick, on the legs: not among the flat parts, which are glued to the top before them.</summary>
@@ -252,6 +252,34 @@ public class StepSheetTests
 
         Assert.Contains(step.Rows, r => r is { What: "X cap, over the crossing", Value: "25.00 mm square, 1.50 mm thick", Tolerance: "±0.5 mm" });
         Assert.DoesNotContain(step.Grids.SelectMany(g => g.Rows), r => r[0] == "X cap");
+    }
+
+    /// <summary>A straight tongue runs along the grain and fails; the auditorium passes.</summary>
+    [Theory]
+    [InlineData("straight-tongue", true)]
+    [InlineData("auditorium", false)]
+    public void FirstStep_SaysThatTemplatesAreWithheld(string preset, bool isWithheld)
+    {
+        var top = Top(preset);
+
+        Assert.Equal(isWithheld, Words(StepSheets.Draw(top).First()).Contains("--cut-anyway", StringComparison.Ordinal));
+        Assert.Equal(isWithheld, ReportContent.Of(top).OfType<ReportBlock.Paragraph>().Any(p => p.Text.Contains("--cut-anyway", StringComparison.Ordinal)));
+
+        static string Words(Sheet sheet) => string.Join(' ', sheet.Shapes.OfType<LabelShape>().Select(l => l.Text));
+    }
+
+    /// <summary>From the nut it is the scale length and what each outer string is compensated by.</summary>
+    [Fact]
+    public void Steps_FindTheSaddleFromTheNut()
+    {
+        var layout = Top("auditorium").Layout;
+        var saddle = StepList.Of(layout).Single(s => s.Name == "6-bridge-place").Grids[0];
+
+        var scale = layout.Design[Lutherie.Parts.Scale.Length].Value;
+        Assert.Equal(["theoretical saddle", "under the outer treble string", "under the outer bass string"], saddle.Rows.Select(r => r[0]));
+        Assert.Equal(
+            new[] { 0, layout.Design[Lutherie.Parts.Scale.CompensationTreble].Value, layout.Design[Lutherie.Parts.Scale.CompensationBass].Value }.Select(c => FormattableString.Invariant($"{scale + c:0.00} mm")),
+            saddle.Rows.Select(r => r[1]));
     }
 
     /// <summary>A row that says nothing by a zero is not there.</summary>

@@ -10,7 +10,7 @@ namespace TopLayout.Lutherie.Shops.Rosettes;
 /// <param name="RadiusMm">Radius of the edge that stays, mm.</param>
 /// <param name="PivotToBitMm">Pivot's centre to the bit's centre, mm.</param>
 /// <param name="PinToBitEdgeMm">What a caliper shows: over pin and bit, far edge to far edge, where the wood outside stays; else between their near edges, mm.</param>
-/// <param name="DepthMm">Depth at the time of cutting, mm; the top's thickness and what levelling still takes for the hole.</param>
+/// <param name="DepthMm">Depth at the time of cutting, mm; with what levelling still takes for a channel; the hole comes after levelling, through the finished top.</param>
 /// <param name="BitMm">Diameter of the bit it is worked out for, mm.</param>
 /// <param name="FitsBit">False when the bit is wider than the channel, so that this cut cannot be made with it.</param>
 public sealed record CutterSetting(string Name, double RadiusMm, double PivotToBitMm, double PinToBitEdgeMm, double DepthMm, double BitMm, bool FitsBit)
@@ -21,7 +21,7 @@ public sealed record CutterSetting(string Name, double RadiusMm, double PivotToB
 
 /// <summary>
 /// How to set a cutter that turns about a pin in the hole's centre. The bit stands with its edge on the wall, on the waste's side, so its
-/// centre is half its diameter away from the wall (plain geometry); cut depths grow by what levelling takes later.
+/// centre is half its diameter away from the wall (plain geometry). Channels are cut deeper by what levelling takes later; the hole is cut after it.
 /// </summary>
 public static class CutterSettings
 {
@@ -56,7 +56,7 @@ public static class CutterSettings
                let own = BitFor(design, c.Item.OuterMm - c.Item.InnerMm)
                from wall in Walls(channels, c.Index, hole, own, pin)
                select wall with { DepthMm = c.Item.DepthMm + levelling, FitsBit = Fits(c.Item, own) },
-            WasteInside("soundhole", hole, layout.Top.ThicknessMm + levelling, bit, pin),
+            WasteInside("soundhole", hole, layout.Top.ThicknessMm, bit, pin),
         ];
     }
 

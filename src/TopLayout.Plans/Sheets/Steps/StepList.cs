@@ -24,13 +24,15 @@ internal static class StepList
     private static Step Outline(Layout layout, StepNumbers numbers) => new(
         "1-outline-and-mould",
         "Outline and mould",
-        "Draw the outline at its true size, cut the half template, and from it the mould that holds the bent sides.",
+        OutlineWork(layout),
         TopFace.Outside,
         [],
         [
             .. Widths(numbers),
-            .. numbers.Of("body", StepTolerance.Body, "cutaway", "neck flat", "outline, all round"),
+            .. numbers.Of("body", StepTolerance.Body, "cutaway", "neck flat"),
+            .. numbers.Of("body", StepTolerance.Round, "outline, all round"),
             .. numbers.SideStrips(),
+            .. numbers.Of("rim", StepTolerance.Channel, "sides, thickness"),
             .. OutlineNumbers.IsEven(layout) ? [new StepRow("one half over the other, folded on the centre line", "alike", numbers.Within(StepTolerance.Halves))] : (StepRow[])[],
             Straight(numbers),
         ],
@@ -38,6 +40,13 @@ internal static class StepList
     {
         Grids = [numbers.HalfWidths()],
     };
+
+    private static string OutlineWork(Layout layout)
+    {
+        var templates = OutlineNumbers.IsEven(layout) ? "cut the half template, and from it" : "cut both half templates, bass and treble, and from them";
+        var mitre = layout.Design.Has(Cutaway.Section) && Cutaway.Recipe(layout.Design).Shape == CutawayShape.Pointed ? " The two treble sides meet in a mitre at the point." : "";
+        return $"Draw the outline at its true size, {templates} the mould that holds the bent sides.{mitre}";
+    }
 
     // Nothing is bent: the rim is there, and the plate is fitted to it.
     private static Step OldRim(Layout layout, StepNumbers numbers) => new(
@@ -49,7 +58,8 @@ internal static class StepList
         [
             .. Widths(numbers),
             .. numbers.Of("rim", StepTolerance.Channel, "binding left in place"),
-            .. numbers.Of("body", StepTolerance.Body, "plate, all round"),
+            .. numbers.Of("body", StepTolerance.Body, "plate, length"),
+            .. numbers.Of("body", StepTolerance.Round, "plate, all round", "outline, all round"),
             .. Residual(layout, numbers),
             Straight(numbers),
         ],
@@ -74,10 +84,10 @@ internal static class StepList
         var worst = layout.Body.Residuals.MaxBy(r => Math.Abs(r.Difference));
         var units = layout.Design.Units;
         yield return new StepRow(
-            "largest difference, drawn to measured half",
+            "largest difference, drawn to measured half-width",
             LengthText.WithUnit(Math.Abs(worst.Difference), units),
-            numbers.Within(layout.Design[MeasuredBody.Within].Value),
-            $"{LengthText.WithUnit(worst.FromNeckEdge, units)} from the neck edge, {(worst.IsLeft ? "left" : "right")} as seen from outside");
+            $"at most {LengthText.WithUnit(layout.Design[MeasuredBody.Within].Value, units)}",
+            $"{LengthText.WithUnit(worst.FromNeckEdge, units)} from the neck edge, {(worst.IsLeft == (layout.Design.Get(Identity.Handed).Value == Hand.Right) ? "bass" : "treble")} side");
     }
 
     private static Step Hole(Layout layout, StepNumbers numbers)
@@ -90,6 +100,7 @@ internal static class StepList
             TopFace.Outside,
             [.. Footprints(layout, m => m.Kind is MemberKind.Channel or MemberKind.Fretboard)],
             [
+                .. numbers.Thickness(),
                 .. numbers.Of("positions", StepTolerance.Along, "fretboard end"),
                 .. HoleRows(numbers),
                 .. numbers.Drilled(n => n == Rosette.PivotName),
@@ -155,35 +166,42 @@ internal static class StepList
         var (hasTongue, isOld) = (layout.Find(Tongue.Name) is not null, IsForOldRim(layout));
         return new(
             hasTongue ? "4-neck-block-and-tongue" : "4-neck-block",
-            (isOld ? "Old neck block" : "Neck block") + (hasTongue ? " and tongue" : ""),
-            NeckBlockWork(hasTongue, isOld),
+            (isOld ? "Old blocks of neck and tail" : "Neck block and tail block") + (hasTongue ? ", tongue" : ""),
+            NeckBlockWork(hasTongue, isOld) + Joint(layout, isOld),
             TopFace.Inside,
-            [.. Footprints(layout, m => m.Name == Block.Neck.Name || m.Kind == MemberKind.Tongue), .. layout.Marks.Where(m => m.Name == TrussRod.Name).Select(m => (m.Name, m.Line))],
+            [.. Footprints(layout, m => m.Kind is MemberKind.Block or MemberKind.Tongue), .. layout.Marks.Where(m => m.Name == TrussRod.Name).Select(m => (m.Name, m.Line))],
             [
-                .. numbers.Piece(Block.Neck.Name, "depth through the rim", StepTolerance.Meeting),
-                .. numbers.Piece(Tongue.Name),
+                .. numbers.Block(Block.Neck.Name, "neck-block"),
+                .. numbers.Tongue(),
                 .. numbers.Of("positions", StepTolerance.Meeting, "truss-rod slot"),
                 .. numbers.Drilled(n => n == "locating pin, neck"),
-                new("block's centre line on the top's", "in line", numbers.Within(StepTolerance.Across)),
+                .. numbers.Block(Block.Tail.Name, "tail-block"),
+                new("centre lines of the blocks on the top's", "in line", numbers.Within(StepTolerance.Across)),
             ],
             [StepCautions.Dust, .. isOld ? (string[])[] : [StepCautions.Router], StepCautions.Chisel]);
     }
 
-    // In an old rim the block is there.
+    // Common practice, no source.
+    private static string Joint(Layout layout, bool isOld) => layout.Find(Tongue.Name)?.Material is not { } tongue || layout.Find(Block.Neck.Name)?.Material is not { } block ? ""
+        : !isOld && tongue.Wood == block.Wood && tongue.Lie == block.Lie ? " Their wood and long grain are the same: saw them from one piece, or let the tongue into the block."
+        : " The tongue is a piece of its own, let into the block and glued.";
+
+    // In an old rim the blocks are there.
     private static string NeckBlockWork(bool hasTongue, bool isOld) => (hasTongue, isOld) switch
     {
-        (false, false) => "Make the block and fit it to sides and top, square to the centre line.",
-        (true, false) => "Make the block and its tongue under the fretboard to the template, and fit them to sides and top.",
-        (false, true) => "The block stays in the rim: compare it with these numbers, clean off the old glue, and glue what is loose. Level its upper face with the ledge, square to the centre line.",
-        (true, true) => "The block stays in the rim: compare it with these numbers, clean off the old glue, and glue what is loose. Make the tongue under the fretboard to the template, and fit it to block and top.",
+        (false, false) => "Make both blocks to their templates and fit them to sides and top, square to the centre line.",
+        (true, false) => "Make both blocks and the tongue under the fretboard to their templates, and fit them to sides and top, square to the centre line.",
+        (false, true) => "The blocks stay in the rim: compare them with these numbers, clean off the old glue, and glue what is loose. Level their upper faces with the ledge.",
+        (true, true) => "The blocks stay in the rim: compare them with these numbers, clean off the old glue, and glue what is loose. Make the tongue under the fretboard to the template, and fit it to block and top.",
     };
 
     private static Step Box(Layout layout, StepNumbers numbers)
     {
         var hasBinding = layout.Design.Has(Binding.Section);
+        var pockets = BraceEnds.Of(layout).Count == 0 ? "" : " and cut a pocket in them, not into the sides, for every end below: lengths run along the inner face of the sides from the tail seam to where the brace's long sides, drawn on, meet it";
         var rim = IsForOldRim(layout)
-            ? "Clean the rim's linings and cut a pocket in them, not into the sides, for every brace end that reaches the rim. Then glue the top into its ledge"
-            : "With the rim in the mould, glue in the linings and cut a pocket in them, not into the sides, for every brace end that reaches the rim. Then glue the top on";
+            ? $"Hold the rim true in a mould. Clean its linings{pockets}. Then glue the top into its ledge"
+            : $"With the rim in the mould, glue in the linings{pockets}. Then glue the top on";
         return new(
             "5-box",
             "Linings and closing the box",
@@ -193,7 +211,6 @@ internal static class StepList
             [
                 Glued(layout),
                 .. numbers.Of("rim", StepTolerance.Meeting, "linings"),
-                .. numbers.Piece(Block.Tail.Name, "depth through the rim", StepTolerance.Meeting),
                 new("seam over the centre line of neck and tail", "in line", numbers.Within(StepTolerance.Across)),
                 .. numbers.Drilled(n => n is "locating pin, neck" or "locating pin, tail"),
                 .. numbers.Of("rim", StepTolerance.Channel, "binding ledge", "purfling ledge"),
@@ -215,18 +232,18 @@ internal static class StepList
         return new(
             "6-bridge-place",
             "Place of the bridge",
-            "With the box closed and the neck set, find the saddle from the nut, set the bridge square to the centre line, and glue it.",
+            "With the box closed and the neck set, find the saddle from the nut, set the bridge square to the centre line, and glue it. The saddle's line is that of its crown, where the strings leave it, and of the middle of its slot.",
             TopFace.Outside,
             [.. Footprints(layout, m => m.Kind is MemberKind.Bridge or MemberKind.Fretboard), SaddleLine(layout), .. Drilled(layout, p => BridgePins.IsPin(p))],
             [
                 Glued(layout),
-                .. numbers.Of("positions", StepTolerance.Along, "nut to", "theoretical saddle", "saddle, outer", "bridge", "saddle slot", "tie block"),
+                .. numbers.Of("positions", StepTolerance.Along, "nut to", "bridge", "saddle slot", "tie block"),
                 new("neck's centre line, drawn on, over the middle of the bridge", "in line", numbers.Within(StepTolerance.Halves)),
                 new("bridge square to the centre line, over its length", "square", numbers.Within(StepTolerance.Straight)),
             ],
             [StepCautions.Neck, .. drilled.Rows.Length > 0 ? (string[])[StepCautions.Drill] : [], StepCautions.Strings, StepCautions.Protected, StepCautions.Dust])
         {
-            Grids = [drilled],
+            Grids = [numbers.Saddle(), drilled],
         };
     }
 

@@ -3,6 +3,7 @@ using TopLayout.Drawing;
 using TopLayout.Geometry;
 using TopLayout.Lutherie.Designs;
 using TopLayout.Lutherie.Parts;
+using TopLayout.Lutherie.Woods;
 using TopLayout.Plans.Reports;
 
 namespace TopLayout.Plans.Sheets.Steps;
@@ -19,17 +20,49 @@ internal sealed class StepNumbers(Layout layout)
     /// <summary>The rows of a table of what, value and perhaps a remark whose first words are these, in the table's order, with one tolerance, mm.</summary>
     public IEnumerable<StepRow> Of(string table, double tolerance, params string[] beginnings) => Of(table, tolerance, Within(tolerance), w => beginnings.Any(b => w.StartsWith(b, StringComparison.Ordinal)));
 
-    /// <summary>The half-widths of a body whose halves differ, a row each; none where both are alike.</summary>
+    /// <summary>The half-widths of a body whose halves differ, bass beside treble, and those of the plate where it ends inside; none where both are alike.</summary>
     public StepGrid HalfWidths()
     {
-        const string Half = "half-width";
-        var rows = _tables["body"].Rows.Select(r => (What: Words(r[0]), Value: r[1])).ToList();
-        string Said(Cell value) => Text(value, StepTolerance.Body);
+        var isInside = layout.Body.PlateEdge != layout.Outline;
         return new(
-            ["place; as built below", $"{Half}, {Within(StepTolerance.Body)}", $"from neck edge, {Within(StepTolerance.Body)}"],
+            ["half-width; as built below", $"bass, {Within(StepTolerance.Body)}", "from neck edge", $"treble, {Within(StepTolerance.Body)}", "from neck edge"],
             [
-                .. rows.Index().Where(r => r.Item.What.EndsWith(" " + Half, StringComparison.Ordinal))
-                    .Select(r => (ImmutableArray<string>)[r.Item.What.Replace($" {Half}", " half", StringComparison.Ordinal), Said(r.Item.Value), Said(rows[r.Index + 1].Value)]),
+                .. Halves(layout.Outline, isInside ? "outer face of the rim, " : ""),
+                .. isInside ? Halves(layout.Body.PlateEdge, "plate, ") : [],
+            ]);
+    }
+
+    // A place stands once for each half at most; one that only one half has leaves the other's columns empty.
+    private IEnumerable<ImmutableArray<string>> Halves(Contour line, string whose)
+    {
+        string Said(double mm) => Text(mm, StepTolerance.Body);
+        return from w in OutlineNumbers.Widths(line)
+               where w.Side is not null
+               group w by w.Name into place
+               let bass = place.Where(w => w.Side == "bass").ToList()
+               let treble = place.Where(w => w.Side == "treble").ToList()
+               from n in Enumerable.Range(0, Math.Max(bass.Count, treble.Count))
+               select (ImmutableArray<string>)[whose + place.Key, .. Columns(bass, n), .. Columns(treble, n)];
+
+        string[] Columns(List<BodyWidth> half, int n) => n < half.Count ? [Said(half[n].Half), Said(half[n].FromNeckEdge)] : ["", ""];
+    }
+
+    /// <summary>Where the saddle lies, from the nut and from the neck edge, and what of it is compensation.</summary>
+    public StepGrid Saddle()
+    {
+        var (frets, saddle) = (layout.Frets, layout.Saddle);
+        ImmutableArray<string> Row(string what, double y, string across)
+        {
+            var more = -y - frets.SaddleFromNeckEdge;
+            return [what, Text(frets.NeckEdgeFromNut - y), Text(-y), across, Math.Abs(more) < Tolerances.ShortestMm ? "none" : Text(more)];
+        }
+
+        return new(
+            ["saddle, middle of its slot; as built below", $"from the nut, {Within(StepTolerance.Along)}", "from neck edge", "from centre line", "compensation"],
+            [
+                Row("theoretical saddle", -frets.SaddleFromNeckEdge, ""),
+                Row("under the outer treble string", saddle.Treble.Y, $"{Text(Math.Abs(saddle.Treble.X), StepTolerance.Along)} treble"),
+                Row("under the outer bass string", saddle.Bass.Y, $"{Text(Math.Abs(saddle.Bass.X), StepTolerance.Along)} bass"),
             ]);
     }
 
@@ -42,13 +75,25 @@ internal sealed class StepNumbers(Layout layout)
         ["brace; as built below", $"one end, {Within(StepTolerance.Brace)}", $"other end, {Within(StepTolerance.Brace)}", $"width x height, {Within(StepTolerance.Meeting)}"],
         [.. _tables["bars"].Rows.Select(r => (ImmutableArray<string>)[Words(r[0]), Place(r[1], r[2], StepTolerance.Brace), Place(r[3], r[4], StepTolerance.Brace), $"{Bare(r[7], StepTolerance.Meeting)} x {Text(r[8], StepTolerance.Meeting)}"])]);
 
-    /// <summary>The ends that are let into the linings, and their pockets.</summary>
-    public StepGrid BraceEnds() => new(
-        ["brace end; as built below", $"round the rim from the tail seam, {Within(StepTolerance.Brace)}", $"pocket as wide as the brace, {StepTolerance.PocketRoom(layout.Design.Units)}", $"end's height and pocket's depth, {Within(StepTolerance.Channel)}"],
-        [.. Reports.BraceEnds.Of(layout).Select(e => (ImmutableArray<string>)[$"{e.Bar.Name}: {e.Side} rim", Text(e.RoundMm, StepTolerance.Brace), Text(e.WidthMm), Text(e.HeightMm)])]);
+    /// <summary>The pockets of the ends that are let into the linings, both ends of a brace in one row.</summary>
+    public StepGrid BraceEnds()
+    {
+        string Opening(IEnumerable<BraceEnd> ends) => string.Join("; ", ends.Select(e => $"{Bare(e.FromMm, StepTolerance.Brace)} to {Text(e.ToMm, StepTolerance.Brace)}, {LengthText.Of(e.ToRim)}"));
+        return new(
+            [
+                "pockets of; as built below", $"bass side, from to, {Within(StepTolerance.Brace)}, angle to the rim", $"treble side, from to, {Within(StepTolerance.Brace)}, angle to the rim",
+                $"width square to the brace, {StepTolerance.PocketRoom(layout.Design.Units)}; depth, {Within(StepTolerance.Channel)}",
+            ],
+            [
+                .. Reports.BraceEnds.Of(layout).GroupBy(e => e.Bar).Select(b => (ImmutableArray<string>)
+                [
+                    b.Key.Name, Opening(b.Where(e => e.Side == "bass")), Opening(b.Where(e => e.Side == "treble")), $"{Text(b.First().WidthMm)} wide, {Text(b.First().HeightMm)} deep",
+                ]),
+            ]);
+    }
 
     /// <summary>How high brace ends are left at the rim; none where none reaches it.</summary>
-    public IEnumerable<StepRow> EndHeight() => Reports.BraceEnds.Of(layout).Select(e => e.HeightMm).Distinct().Order().ToList() is [var least, ..] heights
+    public IEnumerable<StepRow> EndHeight() => Reports.BraceEnds.Of(layout).Where(e => e.Bar.Kind == MemberKind.Bar).Select(e => e.HeightMm).Distinct().Order().ToList() is [var least, ..] heights
         ? [new("brace ends at the rim, height", heights.Count == 1 ? Text(least) : $"{Bare(least)} to {Text(heights[^1])}", Within(StepTolerance.Channel), "carved down to it: as deep as their pockets, step 5")]
         : [];
 
@@ -69,9 +114,32 @@ internal sealed class StepNumbers(Layout layout)
         new($"{name}: {thickness}", Text(p.ThicknessMm, tolerance), Within(tolerance)),
     ]);
 
+    /// <summary>A block: where it lies, how deep it is through the rim, of what, how its grain lies, and its template's sheet.</summary>
+    public IEnumerable<StepRow> Block(string name, string sheet) => WithRemark(Piece(name, "depth through the rim", StepTolerance.Meeting), name, $"template: sheet parts/{sheet}");
+
+    /// <summary>The tongue: the same; its outline's sizes stand on its template.</summary>
+    public IEnumerable<StepRow> Tongue() => WithRemark(Piece(Lutherie.Parts.Tongue.Name), Lutherie.Parts.Tongue.Name, "widths, angles and radii: see sheet tongue, its template");
+
+    private IEnumerable<StepRow> WithRemark(IEnumerable<StepRow> rows, string name, string template) => rows.Select((r, i) => i switch
+    {
+        0 when layout.Find(name)?.Material is not null => r with { Remark = Stuff(layout.Find(name)!) },
+        1 => r with { Remark = template },
+        _ => r,
+    });
+
+    private static string Stuff(Member member) => member.Material!.Lie == GrainLie.Upright ? $"{member.Material.Wood.Name}, long grain through the depth of the rim"
+        : $"{member.Material.Wood.Name}, long grain {(Math.Abs(member.Grain.Degrees) < 45 ? "along the top's" : "across the top's")}";
+
     /// <summary>The notches of braces that cross other parts.</summary>
     public IEnumerable<StepRow> Notches() =>
         Reports.Notches.Rows(layout).Select(n => new StepRow(n.What, $"{Text(n.DepthMm)} deep", Within(StepTolerance.Channel), n.How));
+
+    /// <summary>How thick the top is before the channels are cut and after levelling; none where nothing is levelled off.</summary>
+    public IEnumerable<StepRow> Thickness() => Levelling <= 0 ? [] :
+    [
+        new("top's thickness, before the channel is cut", Text(Printed(layout.Top.ThicknessMm) + Printed(Levelling)), Within(StepTolerance.Channel), $"{Text(Levelling)} of it is levelled off with the ring"),
+        new("top's thickness, levelled", Text(layout.Top.ThicknessMm), Within(StepTolerance.Channel), "finished; then the hole is cut"),
+    ];
 
     /// <summary>The channels of the rosette.</summary>
     public StepGrid Channels()
@@ -81,7 +149,9 @@ internal sealed class StepNumbers(Layout layout)
         var within = Within(StepTolerance.Channel);
         return new(
             ["channel; as built below", $"inner {wall}, {within}", $"outer {wall}, {within}", $"depth below the finished face, {within}"],
-            [.. rows.Chunk(3).Select(c => (ImmutableArray<string>)[c[0].What[..c[0].What.IndexOf(',', StringComparison.Ordinal)], .. c.Select(r => Text(r.Value))])]);
+            [.. rows.Chunk(3).Select(c => (ImmutableArray<string>)[c[0].What[..c[0].What.IndexOf(',', StringComparison.Ordinal)], Text(c[0].Value), Text(c[1].Value), Depth(c[2].Value)])]);
+
+        string Depth(Cell depth) => Levelling > 0 ? $"{Text(depth)}; {Text(Printed(((Cell.Length)depth).Mm) + Printed(Levelling))} when cut" : Text(depth);
     }
 
     /// <summary>What is set at the bench for every cut round the pivot.</summary>
@@ -89,7 +159,7 @@ internal sealed class StepNumbers(Layout layout)
     {
         var grid = Table(
             "rosette_cuts",
-            ["cut round the pivot", "bit", "radius", "pivot to bit centre", $"caliper on bit and {LengthText.Bit(layout.Design[Rosette.Pin].Value, layout.Design.Units)} pin", $"depth when cut{Levelling}"],
+            ["cut round the pivot", "bit", "radius", "pivot to bit centre", $"caliper on bit and {LengthText.Bit(layout.Design[Rosette.Pin].Value, layout.Design.Units)} pin", "depth when cut"],
             ["cut", "bit", "radius", "pivot_to_bit", "pin_to_bit", "depth"]);
 
         // The numbers' remark begins with it.
@@ -98,11 +168,11 @@ internal sealed class StepNumbers(Layout layout)
     }
 
     /// <summary>The rings from the hole outward.</summary>
-    public StepGrid Rings() => Table("rosette_rings", ["ring, from the hole outward", "inner radius", "width", "strip to cut, length"], ["ring", "inner", "width", "strip"]);
+    public StepGrid Rings() => Table("rosette_rings", ["ring, from the hole outward", "inner radius", $"width{Play}", "strip to cut, length"], ["ring", "inner", "width", "strip"]);
 
     /// <summary>The tiles to saw.</summary>
     public StepGrid Tiles() => Table(
-        "rosette_tiles", ["tiles", "how many", "width inside", "width outside", "depth", "each side off square"], ["ring", "count", "inner_width", "outer_width", "depth", "off_square"]);
+        "rosette_tiles", ["tiles", "how many", "width inside", "width outside", "length along the radius", "least thickness", "each side off square"], ["ring", "count", "inner_width", "outer_width", "depth", "least_thickness", "off_square"]);
 
     /// <summary>The holes to drill that are wanted.</summary>
     public IEnumerable<StepRow> Drilled(Func<string, bool> isWanted) => _tables["drill_points"].Rows
@@ -114,9 +184,13 @@ internal sealed class StepNumbers(Layout layout)
         ["hole; as built below", $"along, {Within(StepTolerance.Across)}", $"across, {Within(StepTolerance.Across)}", "diameter"],
         [.. _tables["drill_points"].Rows.Where(r => isWanted(Words(r[0]))).Select(r => (ImmutableArray<string>)[Words(r[0]), Text(r[1]), Side(((Cell.Length)r[2]).Mm, StepTolerance.Across), Text(r[3])])]);
 
-    private string Levelling => layout.Design.Has(Rosette.Section) && layout.Design[Rosette.Levelling].Value is > 0 and var off
-        ? $", {LengthText.WithUnit(off, layout.Design.Units)} more for levelling"
+    private string Play => layout.Design.Has(Rosette.Section) && layout.Design[Rosette.Clearance].Value is > 0 and var play
+        ? $"; their channel has {LengthText.WithUnit(play, layout.Design.Units)} more for glue"
         : "";
+
+    private double Printed(double mm) => LengthText.AsPrinted(mm, layout.Design.Units);
+
+    private double Levelling => layout.Design.Has(Rosette.Section) ? layout.Design[Rosette.Levelling].Value : 0;
 
     private IEnumerable<StepRow> Of(string table, double tolerance, string said, Func<string, bool> isWanted) =>
         from row in _tables[table].Rows

@@ -3,16 +3,18 @@ using System.Collections.Immutable;
 namespace TopLayout.Plans.Sheets.Steps;
 
 /// <summary>
-/// How the tables of a step are shared out over its pages: as few as may be, and never a last page with next to nothing on it, nor a row of a
-/// table alone before or after a break.
+/// How the tables of a step are shared out over its pages: as few as may be, and never a last page with next to nothing on it, nor fewer than
+/// three rows of a table before or after a break.
 /// </summary>
 internal static class StepPages
 {
     /// <summary>Rows that a page after the first should have at least.</summary>
-    public const int LeastRows = 4;
+    public const int LeastRows = 3;
 
     /// <summary>Between two tables, mm.</summary>
     public const double GapMm = 4;
+
+    private const int LeastTogether = 3;
 
     /// <summary>Height that a page with another after it may leave free, mm.</summary>
     private const double FreeMm = 30;
@@ -66,7 +68,7 @@ internal static class StepPages
         var page = ImmutableArray.CreateBuilder<StepTable>();
         while (left.TryPop(out var table))
         {
-            var taken = WithoutLoneRow(Math.Min(rows, table.Fitting(room)), table.Count);
+            var taken = WithoutFewRows(Math.Min(rows, table.Fitting(room)), table.Count);
             if (taken == 0 && !isFirst && page.Count == 0)
             {
                 taken = 1;
@@ -89,9 +91,9 @@ internal static class StepPages
         return page.ToImmutable();
     }
 
-    // Of the rows that fit, so many that none is left alone, before the break or after it.
-    private static int WithoutLoneRow(int fitting, int count) => fitting >= count ? count
-        : Math.Min(fitting, count - 2) is var taken and > 1 ? taken : 0;
+    // Of the rows that fit, so many that at least three stand before the break and after it.
+    private static int WithoutFewRows(int fitting, int count) => fitting >= count ? count
+        : Math.Min(fitting, count - LeastTogether) is var taken and >= LeastTogether ? taken : 0;
 
     private static int Rows(ImmutableArray<StepTable> page) => page.Sum(t => t.Count);
 }

@@ -23,7 +23,7 @@ internal static class StepSheets
     private static readonly Vec2 KeyMm = new(74, 84);
 
     /// <summary>The pages, in the order of the work.</summary>
-    public static IEnumerable<Sheet> Draw(ReviewedTop top) => StepList.Of(top.Layout).SelectMany(s => Pages(top, s));
+    public static IEnumerable<Sheet> Draw(ReviewedTop top) => StepList.Of(top.Layout).Select((s, i) => i == 0 && Cautions.HasFailed(top) ? s with { Cautions = [Cautions.Withheld, .. s.Cautions] } : s).SelectMany(s => Pages(top, s));
 
     private static IEnumerable<Sheet> Pages(ReviewedTop top, Step step)
     {

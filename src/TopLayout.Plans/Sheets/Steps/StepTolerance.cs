@@ -8,6 +8,9 @@ internal static class StepTolerance
     /// <summary>Lengths and widths of the body, mm either way.</summary>
     public const double Body = 1;
 
+    /// <summary>The body all round, to which its lengths and widths add up, mm either way.</summary>
+    public const double Round = 3;
+
     /// <summary>One half of the body against the other, and the neck's line against the middle of the bridge, mm either way.</summary>
     public const double Halves = 0.5;
 
