@@ -14,6 +14,9 @@ public enum LineStyle
 
     /// <summary>Long dashes.</summary>
     LongDashed,
+
+    /// <summary>Dots.</summary>
+    Dotted,
 }
 
 /// <summary>How a line looks.</summary>
@@ -27,7 +30,7 @@ public readonly record struct Pen(double WidthMm, string Colour, int ColourNumbe
     public static Pen For(Role role) => role switch
     {
         Role.Cut => new(0.5, "#000000", 7, LineStyle.Continuous),
-        Role.Pocket => new(0.25, "#1d4f91", 5, LineStyle.Continuous),
+        Role.Pocket => new(0.4, "#1d4f91", 5, LineStyle.Continuous),
         Role.Engrave => new(0.25, "#6b3a8c", 6, LineStyle.Continuous),
         Role.Mark => new(0.25, "#404040", 9, LineStyle.Continuous),
         Role.Hidden => new(0.25, "#404040", 9, LineStyle.Dashed),
@@ -46,8 +49,9 @@ public readonly record struct Pen(double WidthMm, string Colour, int ColourNumbe
         return emphasis switch
         {
             Emphasis.Normal => pen,
+            Emphasis.Faint when role == Role.Finding => new(0.18, "#5a5a5a", 8, LineStyle.Dashed),
             Emphasis.Faint => pen with { WidthMm = 0.1, Colour = "#8c8c8c", ColourNumber = 8 },
-            Emphasis.Good => pen with { Colour = "#1e6b38", ColourNumber = 3 },
+            Emphasis.Good => new(pen.WidthMm * 1.4, "#1e6b38", 3, LineStyle.Dotted),
             Emphasis.Doubtful => new(pen.WidthMm * 2, "#9a5b00", 30, LineStyle.LongDashed),
             Emphasis.Bad => pen with { WidthMm = pen.WidthMm * 3, Colour = "#b00020", ColourNumber = 1 },
             _ => throw new ArgumentOutOfRangeException(nameof(emphasis)),
@@ -77,6 +81,7 @@ public readonly record struct Pen(double WidthMm, string Colour, int ColourNumbe
         LineStyle.Dashed => [3, 1.5],
         LineStyle.Chain => [10, 1.5, 1.5, 1.5],
         LineStyle.LongDashed => [8, 2],
+        LineStyle.Dotted => [0.8, 1.2],
         _ => throw new ArgumentOutOfRangeException(nameof(style)),
     };
 }

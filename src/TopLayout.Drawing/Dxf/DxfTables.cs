@@ -14,7 +14,8 @@ internal static class DxfTables
         LineStyle.Continuous => "Continuous",
         LineStyle.Dashed => "DASHED",
         LineStyle.Chain => "CHAIN",
-        _ => "LONG_DASHED",
+        LineStyle.LongDashed => "LONG_DASHED",
+        _ => "DOTTED",
     });
 
     /// <summary>The one text style as the level spells it.</summary>

@@ -9,6 +9,9 @@ internal static class Legend
     private const string Part = "legend";
     private const double SampleMm = 22;
     private const double ColumnMm = 56;
+    private const double WidestMm = 185;
+    private const double AfterSampleMm = 3;
+    private const double ApartMm = 4;
     private const double RowMm = 5;
     private const double SwatchMm = 3;
 
@@ -26,11 +29,11 @@ internal static class Legend
         (Role.Centre, Emphasis.Normal, "centre, datum"),
         (Role.Finding, Emphasis.Bad, "run that fails"),
         (Role.Finding, Emphasis.Doubtful, "doubtful run"),
-        (Role.Finding, Emphasis.Normal, "note; profile"),
-        (Role.Finding, Emphasis.Faint, "grain line; sum"),
+        (Role.Finding, Emphasis.Normal, "note; profile: longest edge"),
+        (Role.Finding, Emphasis.Faint, "grain line; profile: all on it"),
     ];
 
-    /// <summary>Draws it below a place, in three columns.</summary>
+    /// <summary>Draws it below a place, in as many columns as a page of a print in pages is wide for, three at most.</summary>
     /// <param name="board">The sheet.</param>
     /// <param name="topLeft">Where.</param>
     /// <param name="glued">What the hatching means.</param>
@@ -38,23 +41,28 @@ internal static class Legend
     {
         var drawn = board.Lines;
         var entries = Entries.Where(e => drawn.Contains((e.Role, e.Emphasis))).DistinctBy(e => e.Means).ToList();
+        var words = entries.Select(e => e.Means).Concat(board.HasHatching ? [glued] : []);
+        var column = words.Select(w => SampleMm + AfterSampleMm + Lettering.Measure(w, SheetBoard.TextMm).Width + ApartMm).Append(ColumnMm).Max();
+        Point2 Place(int number)
+        {
+            var columns = Math.Clamp((int)(WidestMm / column), 1, 3);
+            return topLeft + new Vec2(number % columns * column, -RowMm * ((number / columns) + 1));
+        }
+
         foreach (var (i, entry) in entries.Index())
         {
-            var at = Place(topLeft, i);
-
+            var at = Place(i);
             board.Sample(Part, entry.Role, entry.Emphasis, at, at + new Vec2(SampleMm, 0));
-            board.Write(Part, entry.Means, at + new Vec2(SampleMm + 3, -1.2));
+            board.Write(Part, entry.Means, at + new Vec2(SampleMm + AfterSampleMm, -1.2));
         }
 
         if (board.HasHatching)
         {
-            var at = Place(topLeft, entries.Count);
+            var at = Place(entries.Count);
             var sample = Contour.Rectangle(new Box2(at - new Vec2(0, SwatchMm / 2), at + new Vec2(SampleMm, SwatchMm / 2)));
             board.Draw(Part, Role.Hatch, sample);
             board.Hatch(Part, Region.Inside(sample), Angle.FromDegrees(45));
-            board.Write(Part, glued, at + new Vec2(SampleMm + 3, -1.2));
+            board.Write(Part, glued, at + new Vec2(SampleMm + AfterSampleMm, -1.2));
         }
     }
-
-    private static Point2 Place(Point2 topLeft, int number) => topLeft + new Vec2(number % 3 * ColumnMm, -RowMm * ((number / 3) + 1));
 }

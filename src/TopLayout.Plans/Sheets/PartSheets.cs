@@ -33,14 +33,14 @@ internal static class PartSheets
         var (layout, member) = (top.Layout, alike[0]);
         var board = new SheetBoard();
         var view = new FaceView(member.Face, layout.Design.Get(Identity.Handed).Value);
+        var isOld = IsOld(layout, member);
         var footprint = member.Footprint.Placed(view.Placement);
         foreach (var loop in footprint.Loops)
         {
-            board.Draw(member.Name, Role.Cut, loop);
+            board.Draw(member.Name, isOld ? Role.Mark : Role.Cut, loop);
         }
 
-        var covered = layout.Marks.Where(m => m.IsCovered && m.Face == member.Face && !Region.Inside(m.Line).Intersect(member.Footprint).IsEmpty).ToList();
-        covered.ForEach(m => Covered(board, m, member, view));
+        var besides = Besides(board, layout, member, view).ToList();
         var body = footprint.Bounds;
         if (body.Min.X < 0 && body.Max.X > 0)
         {
@@ -53,17 +53,57 @@ internal static class PartSheets
         var left = board.Extents.Min.X;
         board.Write("places", PartMeasures.Stuff(member, layout.Design.Units), new Point2(left, foot - 7));
         foot = Places(board, layout, alike, new Point2(left, foot - 7 - LineMm));
-        foreach (var mark in covered)
+        foreach (var words in besides)
         {
-            board.Write("places", $"dashed: {mark.Name}, {LengthText.WithUnit(mark.Line.Bounds.Width, layout.Design.Units)} wide, {LengthText.WithUnit(mark.ThicknessMm, layout.Design.Units)} deep, in the face glued to the top", new Point2(left, foot));
+            board.Write("places", words, new Point2(left, foot));
             foot -= LineMm;
         }
 
-        board.Write(Cautions.Part, Cautions.Cutting, new Point2(left, foot));
-        var words = Capital(PartNames.Of(alike));
-        var count = alike.Count == 1 ? "" : $" make {NumberFormat.Whole(alike.Count)};";
-        TitleBlock.Draw(board, top, $"{words}:{count} template, full size", FaceMarks.Reading(view), new Point2(left, foot - 5), board.Extents.Width);
-        return board.Finish(name, $"{words} - {layout.Design[Identity.Name].Value}", $"The {PartNames.Of(alike)} at full size, to cut out.");
+        if (!isOld)
+        {
+            board.Write(Cautions.Part, Cautions.Cutting, new Point2(left, foot));
+        }
+
+        var named = Capital(PartNames.Of(alike));
+        TitleBlock.Draw(board, top, $"{named}:{Use(alike.Count, isOld)}, full size", FaceMarks.Reading(view), new Point2(left, foot - 5), board.Extents.Width);
+        return board.Finish(name, $"{named} - {layout.Design[Identity.Name].Value}", $"The {PartNames.Of(alike)} at full size, {(isOld ? "to compare" : "to cut out")}.");
+    }
+
+    private static string Use(int count, bool isOld) => isOld ? " old block, to compare; do not make" : count == 1 ? " template" : $" make {NumberFormat.Whole(count)}; template";
+
+    // A new top for an old rim: its blocks stay in it.
+    private static bool IsOld(Layout layout, Member member) => member.Kind == MemberKind.Block && layout.Design.Has(Ledge.Section);
+
+    // The tongue beside its block, without what lies on the block's face.
+    private static void Light(SheetBoard board, Member tongue, Member block, FaceView view)
+    {
+        foreach (var edge in tongue.Footprint.Edges.Where(e => block.Footprint.Edges.All(own => own.DistanceTo(e.PointAt(0.5)) > Tolerances.ShortestMm)))
+        {
+            board.Draw(Tongue.Name, Role.Mark, view.Map(new Contour([new Vertex(edge.Start, edge.Bulge), new Vertex(edge.End)], isClosed: false)), Emphasis.Faint);
+        }
+    }
+
+    // Draws what is on the part besides its outline; a line of words on each.
+    private static IEnumerable<string> Besides(SheetBoard board, Layout layout, Member member, FaceView view)
+    {
+        foreach (var mark in layout.Marks.Where(m => m.IsCovered && m.Face == member.Face && !Region.Inside(m.Line).Intersect(member.Footprint).IsEmpty))
+        {
+            Covered(board, mark, member, view);
+            yield return $"dashed: {mark.Name}, {LengthText.WithUnit(mark.Line.Bounds.Width, layout.Design.Units)} wide, {LengthText.WithUnit(mark.ThicknessMm, layout.Design.Units)} deep, in the face glued to the top";
+        }
+
+        var holes = member.Kind == MemberKind.Plate ? layout.DrillPoints.Where(p => member.Footprint.Contains(p.At)).ToList() : [];
+        holes.ForEach(p => Fittings.Cross(board, p, view.Map(p.At)));
+        if (holes.Count > 0)
+        {
+            yield return "crosses: drilled later, through top and part together";
+        }
+
+        if (member.Name == Block.Neck.Name && layout.Find(Tongue.Name) is { } tongue)
+        {
+            Light(board, tongue, member, view);
+            yield return $"light: the tongue; {TongueSheet.Joint(tongue, member)}";
+        }
     }
 
     // What of it crosses the part, without what lies on the part's own edge.

@@ -29,6 +29,7 @@ internal static class PlanSheet
         Names(board, layout, view);
         FaceMarks.Draw(board, view, body);
         PlanMeasures.Draw(board, layout, view, body);
+        PlateEdges.NameRim(board, "binding left in place", layout, view);
         var foot = ProfilePlot.Draw(board, top, view, body, body.Min.Y - GapMm);
         marks.GrainLines(board, view, body.Min.Y, foot);
         foot = marks.List(board, new Point2(body.Min.X, foot - 4), layout.Design.Units);

@@ -31,7 +31,16 @@ internal static class PlateEdges
         {
             var inside = LengthText.WithUnit(layout.Design[Ledge.Binding].Value, layout.Design.Units);
             EdgeName(board, Part, view.Map(layout.Body.PlateEdge), $"edge of the plate: {inside} inside the outer face of the rim", StationLadder.Step(layout), -1);
-            EdgeName(board, "outline", view.Map(layout.Outline), "outer face of the rim", StationLadder.Step(layout), 1);
+            NameRim(board, "outline", layout, view);
+        }
+    }
+
+    /// <summary>Names the rim's outer face where the plate ends inside it.</summary>
+    public static void NameRim(SheetBoard board, string part, Layout layout, FaceView view)
+    {
+        if (layout.Body.PlateEdge != layout.Outline)
+        {
+            EdgeName(board, part, view.Map(layout.Outline), "outer face of the rim", StationLadder.Step(layout), 1);
         }
     }
 

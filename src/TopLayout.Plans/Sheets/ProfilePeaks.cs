@@ -9,7 +9,7 @@ namespace TopLayout.Plans.Sheets;
 internal static class ProfilePeaks
 {
     /// <summary>What it means when a peak has no mark.</summary>
-    public const string Unmarked = "a peak without a mark pulls too little to be a finding";
+    public const string Unmarked = "length alone: a peak without a mark passes, its part and the top move nearly alike";
 
     private const double OverMm = 2.6;
     private const double NoteMm = 4.2;

@@ -47,11 +47,12 @@ internal static class ProfilePlot
 
         board.Write(
             Part,
-            $"thick: the longest unsupported glued edge on each grain line, both faces together, {LengthText.Name(units)}; thin: all on that line, a quarter as high",
+            $"thick: the longest unsupported glued edge on each grain line, both faces together, {LengthText.Name(units)}; dashed: all on that line, a quarter as high",
             At(body.Min.X, height + 2.5),
             role: Role.Dimension);
-        Curve(board, SumPart, top, view, s => foot + (s.TotalMm * TotalScale), foot, Emphasis.Faint);
-        Curve(board, Part, top, view, s => foot + s.LongestMm, foot, Emphasis.Normal);
+        var longest = Points(top, view, s => foot + s.LongestMm).ToList();
+        Curve(board, SumPart, Points(top, view, s => foot + (s.TotalMm * TotalScale)).Zip(longest, (sum, edge) => (sum, Math.Min(sum.Y, edge.Y))), foot, Emphasis.Faint);
+        Curve(board, Part, longest.Select(p => (p, foot)), foot, Emphasis.Normal);
         ProfilePeaks.Name(board, Part, top, view, Points(top, view, s => s.LongestMm), At(body.Min.X, 0));
 
         return foot;
@@ -59,9 +60,10 @@ internal static class ProfilePlot
 
     private static string Said(double mm, LengthUnit units) => units == LengthUnit.Inch ? LengthText.OnRule(mm, units) : NumberFormat.Trimmed(mm, 0);
 
-    private static void Curve(SheetBoard board, string part, ReviewedTop top, FaceView view, Func<ProfileSample, double> height, double foot, Emphasis emphasis)
+    // Each point of a curve with the height down to which it is drawn where the curve begins and ends: the other curve is there below it.
+    private static void Curve(SheetBoard board, string part, IEnumerable<(Point2 At, double Down)> points, double foot, Emphasis emphasis)
     {
-        foreach (var run in Runs(Points(top, view, height), foot))
+        foreach (var run in Runs(points, foot))
         {
             board.Draw(part, Role.Finding, new Contour(run.Select(p => new Vertex(p)), isClosed: false), emphasis);
         }
@@ -82,33 +84,42 @@ internal static class ProfilePlot
     }
 
     // The pieces of the curve that rise off the foot line, without points on top of each other or on the way straight on.
-    private static IEnumerable<List<Point2>> Runs(IEnumerable<Point2> points, double foot)
+    private static IEnumerable<List<Point2>> Runs(IEnumerable<(Point2 At, double Down)> points, double foot)
     {
-        var run = new List<Point2>();
-        foreach (var p in points)
+        var (run, down) = (new List<Point2>(), foot);
+        foreach (var (p, low) in points.Append((new Point2(0, foot), foot)))
         {
             if (p.Y <= foot + Tolerances.ShortestMm)
             {
-                if (run.Count > 1)
+                Add(run, new Point2(run.LastOrDefault().X, down));
+                if (run.Count > 2)
                 {
                     yield return run;
                 }
 
                 run = [];
+                continue;
             }
-            else if (run.Count > 1 && IsStraightOn(run[^2], run[^1], p))
-            {
-                run[^1] = p;
-            }
-            else if (run.Count == 0 || !run[^1].IsNear(p, Tolerances.ShortestMm))
-            {
-                run.Add(p);
-            }
-        }
 
-        if (run.Count > 1)
+            if (run.Count == 0)
+            {
+                run.Add(new Point2(p.X, low));
+            }
+
+            Add(run, p);
+            down = low;
+        }
+    }
+
+    private static void Add(List<Point2> run, Point2 p)
+    {
+        if (run.Count > 1 && IsStraightOn(run[^2], run[^1], p))
         {
-            yield return run;
+            run[^1] = p;
+        }
+        else if (run.Count > 0 && !run[^1].IsNear(p, Tolerances.ShortestMm))
+        {
+            run.Add(p);
         }
     }
 

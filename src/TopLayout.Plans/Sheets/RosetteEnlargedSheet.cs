@@ -146,7 +146,7 @@ internal static class RosetteEnlargedSheet
         foreach (var (i, channel) in channels.Index())
         {
             var name = channels.Count == 1 ? "channel" : $"channel {NumberFormat.Whole(i + 1)}";
-            board.Write(SectionPart, $"{name}: {Of(channel.DepthMm)} deep, floor {Of(top - channel.DepthMm)}", At(0, top) - new Vec2(0, 6 + (i * 5)), role: Role.Dimension);
+            board.Write(SectionPart, $"{name}: {RosetteSheet.Deep(channel, layout.Design)}, floor {Of(top - channel.DepthMm)}", At(0, top) - new Vec2(0, 6 + (i * 5)), role: Role.Dimension);
         }
     }
 

@@ -1,6 +1,7 @@
 using TopLayout.Drawing;
 using TopLayout.Drawing.Labels;
 using TopLayout.Geometry;
+using TopLayout.Lutherie.Designs;
 using TopLayout.Lutherie.Parts;
 
 namespace TopLayout.Plans.Sheets;
@@ -59,6 +60,14 @@ internal static class RosetteSheet
         return board.Finish("rosette", $"Rosette and soundhole - {layout.Design[Identity.Name].Value}", "The soundhole and the channel for its rosette at full size.");
     }
 
+    /// <summary>How deep a channel is: below the face as it is in the end, and when cut, where a layer is levelled off later.</summary>
+    public static string Deep(RingChannel channel, Design design)
+    {
+        var off = design[Rosette.Levelling].Value;
+        var whenCut = off > 0 ? $", {LengthText.Of(channel.DepthMm + off, design.Units)} when cut" : "";
+        return $"{LengthText.WithUnit(channel.DepthMm, design.Units)} below the finished face{whenCut}";
+    }
+
     // What of the fretboard will lie over the rosette, dashed; its name at the middle of the longest piece across.
     private static void FretboardOver(SheetBoard board, Layout layout, FaceView view, Box2 body)
     {
@@ -92,8 +101,8 @@ internal static class RosetteSheet
         var (from, word) = hole.Radius is { } r ? (r, "radius") : (0, "from the hole's edge");
         foreach (var (i, channel) in channels.Index())
         {
-            var (name, depth) = (channels.Length == 1 ? "channel" : $"channel {NumberFormat.Whole(i + 1)}", Of(channel.DepthMm));
-            var last = i == channels.Length - 1 ? $"; {depth} deep; cut it before the hole" : $"; {depth} deep";
+            var (name, depth) = (channels.Length == 1 ? "channel" : $"channel {NumberFormat.Whole(i + 1)}", Deep(channel, design));
+            var last = $"; {depth}{(i == channels.Length - 1 ? "; cut it before the hole" : "")}";
             if (i == 0 || channels[i - 1].OuterMm != channel.InnerMm)
             {
                 ladder.Add(centre - hole.HalfLength - channel.InnerMm, $"{name}: inner wall, {word} {Of(from + channel.InnerMm)}");

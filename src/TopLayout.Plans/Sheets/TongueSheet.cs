@@ -20,15 +20,15 @@ internal static class TongueSheet
         var board = new SheetBoard();
         var view = new FaceView(TopFace.Inside, layout.Design.Get(Identity.Handed).Value);
         var outline = view.Map(tongue.Footprint.Outer);
-        board.Draw(Tongue.Name, Role.Cut, outline);
+        var isOnePiece = IsOnePiece(tongue, block);
+        board.Draw(Tongue.Name, Role.Cut, isOnePiece ? view.Map(tongue.Footprint.Union(block.Footprint).Outer) : outline);
         GlueAreas.Draw(board, layout, tongue, view);
         board.Write(Block.Neck.Name, Block.Neck.Name, view.Map(block.Footprint.Bounds.Center) + new Vec2(-block.Footprint.Bounds.Width / 4, 0), alignment: Alignment.Centre);
-        foreach (var edge in block.Footprint.Outer.Segments.Where(e => e.Label != Block.FaceEdge))
+        if (!isOnePiece)
         {
-            board.Draw(Block.Neck.Name, Role.Mark, view.Map(new Contour([new Vertex(edge.Start, edge.Bulge), new Vertex(edge.End)], isClosed: false)));
+            BlockBehind(board, tongue, block, view);
         }
 
-        Face(board, tongue, block, view);
         if (layout.FindMark(TrussRod.Name) is { } slot)
         {
             board.Draw(slot.Name, Role.Hidden, view.Map(slot.Line));
@@ -45,11 +45,32 @@ internal static class TongueSheet
             board.Write("places", $"place of the {member.Name}: {PartMeasures.Place(member, layout.Design.Units)}", new Point2(left, board.Extents.Min.Y - (i == 0 ? 8 : 5)));
         }
 
+        board.Write("places", Joint(tongue, block), new Point2(left, board.Extents.Min.Y - 5));
         var drawn = board.Extents;
         board.Write(Cautions.Part, Cautions.Cutting, new Point2(drawn.Min.X, drawn.Min.Y - 7));
         var foot = TitleBlock.Draw(board, top, "Tongue: template, full size", FaceMarks.Reading(view), new Point2(drawn.Min.X, drawn.Min.Y - 12), board.Extents.Width);
         Legend.Draw(board, new Point2(drawn.Min.X, foot - 4));
         return board.Finish("tongue", $"Tongue template - {layout.Design[Identity.Name].Value}", "The tongue of the neck block at full size, to cut out.");
+    }
+
+    /// <summary>Whether block and tongue may be one piece: of one wood, sawn alike, their grain one way.</summary>
+    public static bool IsOnePiece(Member tongue, Member block) => tongue.Material == block.Material && AreAlongOneGrain(tongue, block);
+
+    private static bool AreAlongOneGrain(Member tongue, Member block) =>
+        tongue.Material!.Lie == block.Material!.Lie && (tongue.Material.Lie == GrainLie.Upright || tongue.Grain == block.Grain);
+
+    /// <summary>How the two hang together.</summary>
+    public static string Joint(Member tongue, Member block) =>
+        IsOnePiece(tongue, block) ? "tongue and block are one piece, sawn out in one" : "tongue and block are two pieces, jointed at the block's face";
+
+    private static void BlockBehind(SheetBoard board, Member tongue, Member block, FaceView view)
+    {
+        foreach (var edge in block.Footprint.Outer.Segments.Where(e => e.Label != Block.FaceEdge))
+        {
+            board.Draw(Block.Neck.Name, Role.Mark, view.Map(new Contour([new Vertex(edge.Start, edge.Bulge), new Vertex(edge.End)], isClosed: false)));
+        }
+
+        Face(board, tongue, block, view);
     }
 
     // The block's face to both sides of the tongue's root.
@@ -70,7 +91,7 @@ internal static class TongueSheet
     // One arrow where both lie alike, as when they are one piece.
     private static void Grain(SheetBoard board, Member tongue, Member block, FaceView view, Point2 at)
     {
-        if (tongue.Material!.Lie == block.Material!.Lie && (tongue.Material.Lie == GrainLie.Upright || tongue.Grain == block.Grain))
+        if (AreAlongOneGrain(tongue, block))
         {
             GrainArrow.Draw(board, tongue, view, at, " of tongue and block");
             return;
