@@ -42,6 +42,7 @@ internal static class HalfTemplateSheets
         var ofThePlate = IsInset(layout) ? " end of the plate" : " edge";
         ladder.Add(-neck, $"{StationLadder.Text(layout, neck)}: neck{ofThePlate}", outward * OutlineNumbers.HalfWidth(edge, neck + LeftMm, side));
         ladder.Add(-tail, $"{StationLadder.Text(layout, tail)}: tail{ofThePlate}", outward * OutlineNumbers.HalfWidth(edge, tail - LeftMm, side));
+        Places(ladder, layout, edge, side, outward);
         ladder.Draw(board, hasUpright: false);
         board.Write("notes", "centre line", new Point2(outward * (TickMm + 5), body.Center.Y - (StationLadder.Step(layout) / 2)), rotation: Angle.FromDegrees(90));
         FaceMarks.Draw(board, view, body, over);
@@ -50,6 +51,25 @@ internal static class HalfTemplateSheets
         var next = WrappedText.Write(board, Cautions.Part, Cautions.Cutting, new Point2(foot.Min.X, foot.Min.Y - 12), Balanced(Cautions.Cutting, foot.Width));
         TitleBlock.Draw(board, top, $"Half-template of the {What(layout)}, {which}, full size", FaceMarks.Reading(view), new Point2(foot.Min.X, next), foot.Width);
         return board.Finish(name, $"Half-template, {which} - {layout.Design[Identity.Name].Value}", "Half of the plate at full size, to cut out, its straight edge the centre line.");
+    }
+
+    // Bouts and waist, corners, and the ends of what is straight: where a template is set right by one number.
+    private static void Places(Ladder ladder, Layout layout, Contour edge, int side, int outward)
+    {
+        void Add(double at, double width, string what) =>
+            ladder.Add(-at, $"{StationLadder.Text(layout, at)}: {StationLadder.Text(layout, width)} {what}", outward * (width + LeftMm));
+        foreach (var w in BodyWidths.Of(edge).Where(w => w.Side is null || w.Side == (side < 0 ? "bass" : "treble")))
+        {
+            Add(w.FromNeckEdge, w.Half, w.Name);
+        }
+
+        var corners = Mitres.Corners(edge).Where(p => p.X * side > Tolerances.ShortestMm).Select(p => new Point2(Math.Abs(p.X), p.Y)).ToList();
+        var straights = BodyWidths.Half(edge, side).Where(s => !s.IsArc && s.Length > LeftMm).SelectMany(s => (Point2[])[s.Start, s.End])
+            .Where(p => p.X > Tolerances.ShortestMm && !corners.Exists(c => c.IsNear(p, Tolerances.TouchMm)));
+        foreach (var (p, what) in corners.Select(p => (p, "corner")).Concat(straights.Select(p => (p, "end of the straight"))))
+        {
+            Add(-p.Y, p.X, what);
+        }
     }
 
     // The narrowest width that takes no more lines than the whole: no word is left alone on the last.

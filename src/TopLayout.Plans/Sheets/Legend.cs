@@ -27,8 +27,8 @@ internal static class Legend
         (Role.Hidden, Emphasis.Normal, "covered, not glued"),
         (Role.Hidden, Emphasis.Faint, "other face"),
         (Role.Centre, Emphasis.Normal, "centre, datum"),
-        (Role.Finding, Emphasis.Bad, "run that fails"),
-        (Role.Finding, Emphasis.Doubtful, "doubtful run"),
+        (Role.Finding, Emphasis.Bad, "run that fails, barbs close"),
+        (Role.Finding, Emphasis.Doubtful, "doubtful run, barbs wide"),
         (Role.Finding, Emphasis.Normal, "note; profile: longest edge"),
         (Role.Finding, Emphasis.Faint, "grain line; profile: all on it"),
     ];

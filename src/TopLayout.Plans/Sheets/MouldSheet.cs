@@ -31,6 +31,11 @@ internal static class MouldSheet
             board.Write("notes", note, place - new Vec2(0, 8 + (5 * i)));
         }
 
+        if (layout.Design.Has(Cutaway.Section) && layout.Design.Get(Cutaway.Shape).Value == CutawayShape.Pointed)
+        {
+            board.Write("notes", "saw the mould's block behind the point loose too: it comes straight off there", new Point2(block.Min.X, block.Min.Y - 8));
+        }
+
         FaceMarks.Draw(board, view, block);
         board.Write(Cautions.Part, Cautions.Cutting, new Point2(block.Min.X, block.Min.Y - 13));
         TitleBlock.Draw(board, top, $"Mould, {Of(block.Width)} x {Of(block.Height)}, full size", FaceMarks.Reading(view), new Point2(block.Min.X, block.Min.Y - 18), block.Width);
