@@ -42,7 +42,7 @@ internal static class SeasonWords
 
         var width = scene.Layout.Outline.Bounds.Width;
         var growth = Movement.Growth(width, perPercent.Value, -scene.Season.MoistureLossPercent);
-        return $"the top by itself would {(growth < 0 ? "shrink" : "grow")} by {Say.TwoDigits(Math.Abs(growth))} mm over its {Say.Mm(Math.Round(width))} of width";
+        return $"the top by itself would {(growth < 0 ? "shrink" : "grow")} by {Say.TwoDigits(Math.Abs(growth))} mm over its {Say.Mm(Math.Round(width, 1))} of width";
     }
 
     private static string Wetter(GrainScene scene)
