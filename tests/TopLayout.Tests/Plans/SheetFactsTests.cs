@@ -15,14 +15,33 @@ public class SheetFactsTests
     [InlineData("place of the tongue: 37 to 81 mm from neck edge, middle on the centre line")]
     [InlineData("place of the neck block: 2 to 37 mm from neck edge, middle on the centre line")]
     [InlineData("long grain of tongue and block")]
+    [InlineData("tongue and block are one piece, sawn out in one")]
     [InlineData("covered, not glued")]
     public void Tongue_SaysItsRootItsStuffAndItsPlace(string words) => Assert.Contains(words, Drawn.One("tapered-tongue", "tongue").Words());
+
+    /// <summary>A block that stays in an old rim is nothing to cut.</summary>
+    [Fact]
+    public void Block_OfAnOldRim_IsThereToCompare()
+    {
+        var sheet = Drawn.One("measured", "parts", "tail-block");
+
+        Assert.Contains("Tail block: old block, to compare; do not make, full size", sheet.Words());
+        Assert.Empty(sheet.Lines("tail block", Role.Cut));
+        Assert.DoesNotContain(sheet.Labels(), l => l.Part == "cautions");
+    }
+
+    /// <summary>As the design says: the wall 36 from the centre line and 14 long.</summary>
+    [Theory]
+    [InlineData("0: 36 corner")]
+    [InlineData("14: 36 end of the straight")]
+    public void HalfTemplate_OfACutaway_HasItsCornersAndTheWallsEnd(string words) => Assert.Contains(words, Drawn.One("pointed-cutaway", "half-template", "half-template-treble").Words());
 
     [Fact]
     public void Tongue_OfABlockWithUprightGrain_HasTheGrainOfEach()
     {
         var words = Drawn.One("tapered-tongue", "tongue", edit: t => t.Replaced("grain = \"along\"\nsawing = \"flat\"\n\n[tongue]", "grain = \"upright\"\nsawing = \"flat\"\n\n[tongue]")).Words();
 
+        Assert.Contains("tongue and block are two pieces, jointed at the block's face", words);
         Assert.Contains("long grain of the tongue", words);
         Assert.Contains("grain of the block upright, through the depth of the rim", words);
     }
