@@ -13,7 +13,7 @@ internal static class Cautions
         "wood dust harms lungs: extract it; unplug a router to change bits; never leave a laser alone; follow their makers and local rules";
 
     /// <summary>Where a check failed; true whether or not templates were asked for all the same.</summary>
-    public const string Withheld = "A check failed, so no template to cut is written: cure it first. The option --cut-anyway writes them all the same.";
+    public const string Withheld = "A check failed: cure it first. Templates to cut are written only with the option --cut-anyway.";
 
     /// <summary>Whether a check failed.</summary>
     public static bool HasFailed(ReviewedTop top) => top.Findings.Any(f => f.Severity == Severity.Fail);
