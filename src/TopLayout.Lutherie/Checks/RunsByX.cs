@@ -17,28 +17,19 @@ internal sealed class RunsByX
     }
 
     /// <summary>The runs whose edges lie within a distance of those of a run, mm.</summary>
-    public IEnumerable<GrainRun> Near(GrainRun run, double distanceMm)
+    public IEnumerable<GrainRun> Near(GrainRun run, double distanceMm) => Between(run.EdgeX - distanceMm, run.EdgeX + distanceMm);
+
+    /// <summary>True when a run lies on a line no further from a box than a distance, and along it no further than a gap, mm.</summary>
+    public bool IsNear(Angle grain, Box2 box, double distanceMm, double gapMm) => Between(box.Min.X - distanceMm, box.Max.X + distanceMm)
+        .Any(r => r.Grain == grain && r.FromY <= box.Max.Y + gapMm && r.ToY >= box.Min.Y - gapMm);
+
+    private IEnumerable<GrainRun> Between(double from, double to)
     {
-        var first = _lines.BinarySearch(run.EdgeX - distanceMm);
-        for (var i = first < 0 ? ~first : FirstEqual(first); i < _runs.Length && _lines[i] <= run.EdgeX + distanceMm; i++)
+        var first = _lines.BinarySearch(from);
+        for (var i = first < 0 ? ~first : FirstEqual(first); i < _runs.Length && _lines[i] <= to; i++)
         {
             yield return _runs[i];
         }
-    }
-
-    /// <summary>True when a run lies on a line no further from a box than a distance, and along it no further than a gap, mm.</summary>
-    public bool IsNear(Angle grain, Box2 box, double distanceMm, double gapMm)
-    {
-        var first = _lines.BinarySearch(box.Min.X - distanceMm);
-        for (var i = first < 0 ? ~first : FirstEqual(first); i < _runs.Length && _lines[i] <= box.Max.X + distanceMm; i++)
-        {
-            if (_runs[i].Grain == grain && _runs[i].FromY <= box.Max.Y + gapMm && _runs[i].ToY >= box.Min.Y - gapMm)
-            {
-                return true;
-            }
-        }
-
-        return false;
     }
 
     private int FirstEqual(int i)
