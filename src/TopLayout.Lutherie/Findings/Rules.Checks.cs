@@ -39,7 +39,7 @@ public static partial class Rules
 
         Measured: the longest stretch along one grain line with an unsupported glued edge of any part within 3 mm, gaps of up
         to 5 mm counted in. The limits and the weighing are those of TL3001, with the parts' movement averaged by their share
-        of the length.
+        of the length. Of the other face an edge that crosses the line as a support does adds nothing: it holds the top there.
 
         What helps: make one part wider or narrower so that the lines are well apart (10 mm or more), give one of them an
         angle, or carry a brace across both.
