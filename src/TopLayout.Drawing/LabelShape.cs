@@ -38,6 +38,9 @@ public sealed record LabelShape : Shape
     /// <summary>The words.</summary>
     public string Text { get; }
 
+    /// <inheritdoc/>
+    public override bool IsOnlyRead => Role is not (Role.Engrave or Role.Mark);
+
     /// <summary>The point of the baseline that <see cref="Alignment"/> names, mm.</summary>
     public Point2 Anchor { get; }
 

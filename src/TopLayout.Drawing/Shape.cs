@@ -20,6 +20,9 @@ public abstract record Shape
     /// <summary>How strongly it speaks.</summary>
     public Emphasis Emphasis { get; }
 
+    /// <summary>True when no tool follows it: letters to read, which a micrometre serves.</summary>
+    public virtual bool IsOnlyRead => false;
+
     /// <summary>The smallest axis-parallel box round its lines, mm; line width does not count.</summary>
     public abstract Box2 Bounds { get; }
 

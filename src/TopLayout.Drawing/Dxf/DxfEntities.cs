@@ -10,7 +10,7 @@ internal sealed class DxfEntities(DxfRecords records, Layer layer)
     /// <summary>Writes a shape: a contour as it is, words as text, letters to be made by a tool as strokes.</summary>
     public void Write(Shape shape)
     {
-        if (shape is LabelShape label && label.Role is not (Role.Engrave or Role.Mark))
+        if (shape is LabelShape { IsOnlyRead: true } label)
         {
             WriteText(label);
             return;

@@ -6,7 +6,7 @@ namespace TopLayout.Drawing.Pdf;
 /// <summary>
 /// Drawing operators, in mm with y up. PDF has no arcs: each is drawn by cubics with handles 4/3·tan(θ/4) of the radius long. Such a cubic leaves
 /// its arc by 2.7·10⁻⁴ of the radius over 90°, 4.3·10⁻⁶ over 45° and 3.7·10⁻⁷ over 30° (found by sampling); the widest is taken that stays
-/// within a tenth of a micrometre, and 30° at least.
+/// within a tenth of a micrometre, or a micrometre for letters that are only read, and 30° at least.
 /// </summary>
 internal sealed class PdfContent
 {
@@ -16,10 +16,12 @@ internal sealed class PdfContent
     // Widest piece, and its error as a share of the radius.
     private static readonly (double Degrees, double Error)[] Pieces = [(90, 2.7e-4), (45, 4.3e-6), (30, 3.7e-7)];
 
-    private const double MostErrorMm = 1e-4;
     private const int MmDecimals = 4;
+    private static readonly Fineness ToWorkTo = new(MmDecimals, 1e-4);
+    private static readonly Fineness ToRead = new(3, 1e-3);
+
     private readonly StringBuilder _text = new();
-    private string _pen = "";
+    private Pen? _pen;
 
     /// <summary>A length or coordinate in mm to a tenth of a micrometre.</summary>
     public static string Mm(double mm) => NumberFormat.Trimmed(mm, MmDecimals);
@@ -39,7 +41,7 @@ internal sealed class PdfContent
     /// <summary>Restores it.</summary>
     public PdfContent Restore()
     {
-        _pen = "";
+        _pen = null;
         return Line("Q");
     }
 
@@ -62,10 +64,11 @@ internal sealed class PdfContent
     /// <summary>Draws a shape with its pen; the words of a label lie over its strokes, unseen.</summary>
     public PdfContent Draw(Shape shape)
     {
-        Use(Drawing.Pen.For(shape));
+        Use(Pen.For(shape));
+        var fineness = shape.IsOnlyRead ? ToRead : ToWorkTo;
         foreach (var contour in shape.Lines)
         {
-            Path(contour);
+            Path(contour, fineness);
         }
 
         Line("S");
@@ -81,27 +84,29 @@ internal sealed class PdfContent
     // Only what changes; ends and corners are round.
     private void Use(Pen pen)
     {
-        var colour = string.Join(' ', ((int[])[1, 3, 5]).Select(i => NumberFormat.Trimmed(Convert.ToInt32(pen.Colour.Substring(i, 2), 16) / 255.0, 3)));
-        var dashes = string.Join(' ', Drawing.Pen.Dashes(pen.Style).Select(Mm));
-        var operators = $"1 J 1 j {colour} RG {Mm(pen.WidthMm)} w [{dashes}] 0 d";
-        if (operators != _pen)
+        if (pen == _pen)
         {
-            Line(_pen = operators);
+            return;
         }
+
+        _pen = pen;
+        var colour = string.Join(' ', ((int[])[1, 3, 5]).Select(i => NumberFormat.Trimmed(Convert.ToInt32(pen.Colour.Substring(i, 2), 16) / 255.0, 3)));
+        var dashes = string.Join(' ', Pen.Dashes(pen.Style).Select(Mm));
+        Line($"1 J 1 j {colour} RG {Mm(pen.WidthMm)} w [{dashes}] 0 d");
     }
 
-    private void Path(Contour contour)
+    private void Path(Contour contour, Fineness fineness)
     {
-        Line($"{At(contour.Vertices[0].Position)} m");
+        At(contour.Vertices[0].Position, fineness).Append("m\n");
         foreach (var segment in contour.Segments)
         {
             if (segment.IsArc)
             {
-                Arc(segment);
+                Arc(segment, fineness);
             }
             else
             {
-                Line($"{At(segment.End)} l");
+                At(segment.End, fineness).Append("l\n");
             }
         }
 
@@ -111,10 +116,10 @@ internal sealed class PdfContent
         }
     }
 
-    private void Arc(Segment arc)
+    private void Arc(Segment arc, Fineness fineness)
     {
         var radius = arc.Radius;
-        var widest = Pieces.Where(p => p.Error * radius <= MostErrorMm).Select(p => p.Degrees).DefaultIfEmpty(Pieces[^1].Degrees).First();
+        var widest = Pieces.Where(p => p.Error * radius <= fineness.MostErrorMm).Select(p => p.Degrees).DefaultIfEmpty(Pieces[^1].Degrees).First();
         var pieces = (int)Math.Ceiling((Math.Abs(arc.Sweep.Degrees) / widest) - 1e-9);
         for (var i = 0; i < pieces; i++)
         {
@@ -122,9 +127,15 @@ internal sealed class PdfContent
 
             // 4/3·tan(θ/4) of the radius, and tan(θ/4) is the bulge; the radius is d(1 + b²)/4|b|.
             var handle = piece.ChordLength * (1 + (piece.Bulge * piece.Bulge)) / 3;
-            Line($"{At(piece.Start + (piece.TangentAt(0) * handle))} {At(piece.End - (piece.TangentAt(1) * handle))} {At(piece.End)} c");
+            At(piece.Start + (piece.TangentAt(0) * handle), fineness);
+            At(piece.End - (piece.TangentAt(1) * handle), fineness);
+            At(piece.End, fineness).Append("c\n");
         }
     }
 
-    private static string At(Point2 p) => $"{Mm(p.X)} {Mm(p.Y)}";
+    private StringBuilder At(Point2 p, Fineness fineness) =>
+        _text.AppendTrimmed(p.X, fineness.Decimals).Append(' ').AppendTrimmed(p.Y, fineness.Decimals).Append(' ');
+
+    // Decimals of every coordinate in mm, and how far a cubic may leave its arc.
+    private readonly record struct Fineness(int Decimals, double MostErrorMm);
 }

@@ -38,7 +38,9 @@ internal sealed class PdfFile
     public void WriteStream(int number, string entries, string content)
     {
         Begin(number);
-        Raw($"<< {entries}{(entries.Length > 0 ? " " : "")}/Length {NumberFormat.Whole(content.Length)} >>\nstream\n{content}\nendstream\nendobj\n");
+        Raw($"<< {entries}{(entries.Length > 0 ? " " : "")}/Length {NumberFormat.Whole(content.Length)} >>\nstream\n");
+        Raw(content);
+        Raw("\nendstream\nendobj\n");
     }
 
     /// <summary>The whole file.</summary>
@@ -83,5 +85,5 @@ internal sealed class PdfFile
         Raw($"{NumberFormat.Whole(number)} 0 obj\n");
     }
 
-    private void Raw(string text) => _buffer.Write(Encoding.Latin1.GetBytes(text));
+    private void Raw(string text) => Encoding.Latin1.GetBytes(text, _buffer);
 }

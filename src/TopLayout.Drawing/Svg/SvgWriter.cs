@@ -52,7 +52,7 @@ public static class SvgWriter
         WriteText(xml, "title", layer.Title);
         foreach (var shape in layer.Shapes)
         {
-            WriteShape(xml, shape, usual, shape is LabelShape { Role: not (Role.Engrave or Role.Mark) } ? paths.ToRead : paths.ToWorkTo);
+            WriteShape(xml, shape, usual, shape.IsOnlyRead ? paths.ToRead : paths.ToWorkTo);
         }
 
         xml.WriteEndElement();

@@ -99,26 +99,26 @@ public class PdfWriterTests
 
         var content = new PdfContent().Draw(new ContourShape("a", Role.Cut, contour)).ToString();
 
-        var at = arc.Start;
-        foreach (Match m in Regex.Matches(content, @"(\S+) (\S+) (\S+) (\S+) (\S+) (\S+) c\n"))
-        {
-            var n = m.Groups.Values.Skip(1).Select(g => double.Parse(g.Value, CultureInfo.InvariantCulture)).ToArray();
-            var (p1, p2, p3) = (new Point2(n[0], n[1]), new Point2(n[2], n[3]), new Point2(n[4], n[5]));
-            for (var t = 0.05; t < 1; t += 0.05)
-            {
-                var u = 1 - t;
-                var p = new Point2(
-                    (u * u * u * at.X) + (3 * u * u * t * p1.X) + (3 * u * t * t * p2.X) + (t * t * t * p3.X),
-                    (u * u * u * at.Y) + (3 * u * u * t * p1.Y) + (3 * u * t * t * p2.Y) + (t * t * t * p3.Y));
+        // The coordinates themselves are rounded to 0.0001 mm.
+        var points = Points(arc.Start, Cubics(content)).ToList();
+        Assert.All(points, p => Check.Near(radius, p.DistanceTo(arc.Center), 2.5e-4, $"radius {radius}"));
+        Check.Near(0, points[^1].DistanceTo(arc.End), 1e-4, "end");
+    }
 
-                // The coordinates themselves are rounded to 0.0001 mm.
-                Check.Near(radius, p.DistanceTo(arc.Center), 2.5e-4, $"radius {radius}");
-            }
+    /// <summary>Letters to read are drawn to a micrometre, in coarser cubics; letters that a tool follows as finely as any line.</summary>
+    [Theory]
+    [InlineData(Role.Text, 2.5e-3)]
+    [InlineData(Role.Engrave, 2.5e-4)]
+    public void Arc_OfALetter_IsAsFineAsItsUse(Role role, double within)
+    {
+        var label = new LabelShape("a", role, "o", new Point2(12.3456, 7.8912), 3);
+        var letter = Assert.Single(label.Lines);
 
-            at = p3;
-        }
+        var drawn = Cubics(new PdfContent().Draw(label).ToString()).ToList();
 
-        Check.Near(0, at.DistanceTo(arc.End), 1e-4, "end");
+        // No arc of an "o" turns by more than 90°.
+        Assert.Equal(role == Role.Text, drawn.Count == letter.Segments.Length);
+        Assert.All(Points(letter.Vertices[0].Position, drawn), p => Check.Near(0, letter.DistanceTo(p), within, "off the letter"));
     }
 
     [Theory]
@@ -218,6 +218,26 @@ public class PdfWriterTests
 
         Assert.Contains("-210 -310 218 320 re W n", Text(SheetHalf.Left), StringComparison.Ordinal);
         Assert.Contains("-8 -310 218 320 re W n", Text(SheetHalf.Right), StringComparison.Ordinal);
+    }
+
+    private static IEnumerable<Point2[]> Cubics(string content) => Regex.Matches(content, @"(\S+) (\S+) (\S+) (\S+) (\S+) (\S+) c\n")
+        .Select(m => m.Groups.Values.Skip(1).Select(g => double.Parse(g.Value, CultureInfo.InvariantCulture)).Chunk(2).Select(c => new Point2(c[0], c[1])).ToArray());
+
+    // Of every cubic twenty points, its end among them.
+    private static IEnumerable<Point2> Points(Point2 start, IEnumerable<Point2[]> cubics)
+    {
+        foreach (var p in cubics)
+        {
+            for (var i = 1; i <= 20; i++)
+            {
+                var (t, u) = (i / 20.0, 1 - (i / 20.0));
+                yield return new Point2(
+                    (u * u * u * start.X) + (3 * u * u * t * p[0].X) + (3 * u * t * t * p[1].X) + (t * t * t * p[2].X),
+                    (u * u * u * start.Y) + (3 * u * u * t * p[0].Y) + (3 * u * t * t * p[1].Y) + (t * t * t * p[2].Y));
+            }
+
+            start = p[2];
+        }
     }
 
     private static void Whole(Sheet sheet, Stream stream) => PdfWriter.Write(sheet, stream, PageFormat.Fitted);
