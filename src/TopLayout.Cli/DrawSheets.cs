@@ -1,3 +1,4 @@
+using TopLayout.Drawing.Pdf;
 using TopLayout.Lutherie.Findings;
 using TopLayout.Plans;
 using TopLayout.Plans.Sheets;
@@ -33,9 +34,14 @@ internal static class DrawSheets
             return ExitCode.CouldNotRun;
         }
 
+        var sheets = Pipeline.Sheets(top, options);
+        var withheld = Pipeline.Withheld(top, options);
         var progress = quiet ? null : new Progress(Console.Error, Console.IsErrorRedirected);
-        var sheets = Pipeline.Sheets(top, options, progress is null ? null : progress.Begin).ToList();
-        var files = Pipeline.Files(top, options, sheets).Concat(Previews.Of(sheets, previewDpi, previewDpi is not null && Pipeline.Withheld(top, options).Count > 0)).ToList();
+        IReadOnlyList<OutputFile> files =
+        [
+            .. Pipeline.Files(top, options, sheets, (s, n) => progress?.Begin("drawing", s.Path, n, sheets.Count)),
+            .. Previews.Of(sheets, previewDpi, isWithheld: withheld.Count > 0, (name, n, of) => progress?.Begin("painting", name, n, of)),
+        ];
         progress?.End();
         if (files.Count == 0)
         {
@@ -57,23 +63,23 @@ internal static class DrawSheets
             }
         }
 
-        SayWhatIsNotAsAsked(top, options, previewDpi);
+        SayWhatIsNotAsAsked(Pipeline.TooLarge(sheets, options.Page), options.Page, withheld, previewDpi);
         return review.HasFailed ? ExitCode.CheckFailed : ExitCode.Clean;
     }
 
-    private static void SayWhatIsNotAsAsked(ReviewedTop top, DrawOptions options, double? previewDpi)
+    private static void SayWhatIsNotAsAsked(IReadOnlyList<string> tooLarge, PageFormat page, IReadOnlyList<string> withheld, double? previewDpi)
     {
         if (previewDpi is not null && Previews.Problem is { } noPreview)
         {
             Console.Error.WriteLine(noPreview);
         }
 
-        if (Pipeline.TooLarge(top, options) is [_, ..] large)
+        if (tooLarge.Count > 0)
         {
-            Console.Error.WriteLine($"larger than {options.Page.Name}, so written on a page that fits: {string.Join(", ", large)}");
+            Console.Error.WriteLine($"larger than {page.Name}, so written on a page that fits: {string.Join(", ", tooLarge)}");
         }
 
-        if (Pipeline.Withheld(top, options) is [_, ..] withheld)
+        if (withheld.Count > 0)
         {
             Console.Error.WriteLine($"a check failed, so these templates were not written: {string.Join(", ", withheld)}; `--cut-anyway` writes them");
         }

@@ -13,6 +13,9 @@ internal static class Previews
     private const double LeastDpi = 20;
     private const double MostDpi = 400;
 
+    /// <summary>Room for the pictures that are painted at once; one is painted in any case.</summary>
+    private const long MostBytes = 1L << 29;
+
     private const string Plans = "Plans and numbers";
     private const string Templates = "Templates to cut";
     private const string Parts = "Flat parts";
@@ -52,19 +55,18 @@ internal static class Previews
     };
 
     /// <summary>The pictures of the sheets; none when none are asked for, or when this machine cannot paint.</summary>
-    public static IEnumerable<OutputFile> Of(IReadOnlyList<DrawnSheet> sheets, double? dpi, bool isWithheld)
+    public static IReadOnlyList<OutputFile> Of(IReadOnlyList<DrawnSheet> sheets, double? dpi, bool isWithheld, Action<string, int, int> begins)
     {
         if (dpi is not { } dots || Problem is not null || sheets.Count == 0)
         {
-            yield break;
+            return [];
         }
 
-        foreach (var (path, sheet, _) in sheets)
-        {
-            yield return OutputFile.Written(path + ".png", s => PngWriter.Write(sheet, s, dots));
-        }
-
-        yield return OutputFile.Written(ContactSheetName, s => ContactSheet.Write(ByKind(sheets).Select((k, i) => i == 0 && isWithheld ? (k.Heading + Withheld, k.Sheets) : k), s));
+        var kinds = ByKind(sheets).Select((k, i) => i == 0 && isWithheld ? (k.Heading + Withheld, k.Sheets) : k).ToList();
+        List<(string Name, Action<Stream> Paint)> pictures = [(ContactSheetName, s => ContactSheet.Write(kinds, s))];
+        pictures.AddRange(sheets.Select(d => (d.Path + ".png", (Action<Stream>)(s => PngWriter.Write(d.Sheet, s, dots)))));
+        var most = Math.Max(1, (int)(MostBytes / sheets.Max(d => PngWriter.Bytes(d.Sheet, dots))));
+        return SideBySide.Each(pictures, p => OutputFile.Written(p.Name, p.Paint), (p, n) => begins(p.Name, n, pictures.Count), most);
     }
 
     // Plans, what is cut by, parts, steps: each in the order drawn.

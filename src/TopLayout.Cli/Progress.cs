@@ -8,17 +8,17 @@ internal sealed class Progress(TextWriter to, bool isPlain)
     private const int BarWidth = 20;
     private int _width;
 
-    /// <summary>A step begins.</summary>
-    public void Begin(string what, int number, int of)
+    /// <summary>A step begins: what is done ("drawing"), with what, its number and of how many.</summary>
+    public void Begin(string doing, string what, int number, int of)
     {
         if (isPlain)
         {
-            to.WriteLine(string.Create(CultureInfo.InvariantCulture, $"drawing {what} ({number} of {of})"));
+            to.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{doing} {what} ({number} of {of})"));
             return;
         }
 
         var done = BarWidth * (number - 1) / of;
-        var line = $"[{new string('#', done)}{new string('.', BarWidth - done)}] {what}";
+        var line = $"[{new string('#', done)}{new string('.', BarWidth - done)}] {doing} {what}";
         to.Write('\r' + line.PadRight(_width));
         _width = line.Length;
     }

@@ -41,56 +41,51 @@ public static class Pipeline
     /// </summary>
     /// <param name="top">The top.</param>
     /// <param name="options">What is drawn.</param>
-    /// <param name="begins">Told the name of each kind of sheet before it is drawn, its number and how many there are.</param>
-    public static IEnumerable<DrawnSheet> Sheets(ReviewedTop top, DrawOptions options, Action<string, int, int>? begins = null)
+    public static IReadOnlyList<DrawnSheet> Sheets(ReviewedTop top, DrawOptions options)
     {
         var entries = Wanted(options).Where(e => !(e.IsCutFile && IsWithheld(top, options))).ToList();
-        foreach (var (i, entry) in entries.Index())
-        {
-            begins?.Invoke(entry.Name, i + 1, entries.Count);
-            foreach (var sheet in entry.Draw(top))
-            {
-                yield return new DrawnSheet(entry.PathOf(sheet), sheet, entry.HasCentreLine);
-            }
-        }
+        return [.. SideBySide.Each(entries, e => e.Draw(top).Select(s => new DrawnSheet(e.PathOf(s), s, e.HasCentreLine)).ToList()).SelectMany(s => s)];
     }
 
-    /// <summary>Every file of a reviewed top that is wanted, in order. The report comes with all sheets, not with single ones.</summary>
-    /// <inheritdoc cref="Sheets" path="/param"/>
-    public static IReadOnlyList<OutputFile> Files(ReviewedTop top, DrawOptions options, Action<string, int, int>? begins = null) =>
-        Files(top, options, Sheets(top, options, begins));
-
-    /// <summary>The files of sheets that are drawn, and the report.</summary>
-    public static IReadOnlyList<OutputFile> Files(ReviewedTop top, DrawOptions options, IEnumerable<DrawnSheet> sheets)
+    /// <summary>The files of a top's sheets, in order, and the report, which comes with all sheets, not with single ones.</summary>
+    /// <param name="top">The top.</param>
+    /// <param name="options">What is drawn, and how.</param>
+    /// <param name="sheets">Its <see cref="Sheets"/>.</param>
+    /// <param name="begins">Told the sheet whose files are begun, and how many are with it.</param>
+    public static IReadOnlyList<OutputFile> Files(ReviewedTop top, DrawOptions options, IReadOnlyList<DrawnSheet> sheets, Action<DrawnSheet, int>? begins = null)
     {
         var paper = options.Paper ?? (top.Layout.Design.Units == LengthUnit.Inch ? Paper.Letter : Paper.A4);
-        var files = new List<OutputFile>();
-        foreach (var (path, sheet, hasCentreLine) in sheets)
-        {
-            files.Add(OutputFile.Written(path + ".dxf", s => DxfWriter.Write(sheet, s, options.Dxf)));
-            files.Add(OutputFile.Written(path + ".svg", s => SvgWriter.Write(sheet, s)));
-            files.Add(OutputFile.Written(path + ".pdf", s => PdfWriter.Write(sheet, s, options.Page)));
-            files.Add(OutputFile.Written(path + "-tiles.pdf", s => TiledPdfWriter.Write(sheet, s, paper, options.Correction, hasCentreLine ? options.Half : null)));
-        }
-
-        if (options.Only.IsEmpty)
-        {
-            files.Add(new OutputFile("report.md", MarkdownReport.Write(top)));
-            files.Add(new OutputFile("report.json", JsonReport.Write(top)));
-            files.Add(new OutputFile("report.html", HtmlReport.Write(top, [PlanSheet.Outside(top), PlanSheet.Inside(top)])));
-        }
-
-        return files;
+        var files = SideBySide.Each(sheets, s => Files(s, options, paper), begins).SelectMany(f => f);
+        return [.. files, .. options.Only.IsEmpty ? Report(top, sheets) : []];
     }
+
+    private static OutputFile[] Files(DrawnSheet drawn, DrawOptions options, Paper paper)
+    {
+        var (path, sheet, hasCentreLine) = drawn;
+        return
+        [
+            OutputFile.Written(path + ".dxf", s => DxfWriter.Write(sheet, s, options.Dxf)),
+            OutputFile.Written(path + ".svg", s => SvgWriter.Write(sheet, s)),
+            OutputFile.Written(path + ".pdf", s => PdfWriter.Write(sheet, s, options.Page)),
+            OutputFile.Written(path + "-tiles.pdf", s => TiledPdfWriter.Write(sheet, s, paper, options.Correction, hasCentreLine ? options.Half : null)),
+        ];
+    }
+
+    private static OutputFile[] Report(ReviewedTop top, IReadOnlyList<DrawnSheet> sheets) =>
+    [
+        new("report.md", MarkdownReport.Write(top)),
+        new("report.json", JsonReport.Write(top)),
+        new("report.html", HtmlReport.Write(top, [.. sheets.Select(s => s.Sheet).Where(s => s.Name is PlanSheet.OutsideName or PlanSheet.InsideName)])),
+    ];
 
     /// <summary>Names of the wanted cut sheets that <see cref="Sheets"/> leaves out for this top.</summary>
     public static IReadOnlyList<string> Withheld(ReviewedTop top, DrawOptions options) => IsWithheld(top, options)
         ? [.. Wanted(options).Where(e => e.IsCutFile && e.Draw(top).Any()).Select(e => e.Name)]
         : [];
 
-    /// <summary>The wanted sheets that are larger than the page asked for; they are written on a page that fits.</summary>
-    public static IReadOnlyList<string> TooLarge(ReviewedTop top, DrawOptions options) =>
-        [.. Wanted(options).Where(e => !(e.IsCutFile && IsWithheld(top, options))).SelectMany(e => e.Draw(top)).Where(s => options.Page.Around(s) is null).Select(s => s.Name)];
+    /// <summary>Names of the sheets that are larger than the page asked for; they are written on a page that fits.</summary>
+    public static IReadOnlyList<string> TooLarge(IEnumerable<DrawnSheet> sheets, PageFormat page) =>
+        [.. sheets.Where(s => page.Around(s.Sheet) is null).Select(s => s.Sheet.Name)];
 
     private static IEnumerable<SheetEntry> Wanted(DrawOptions options) =>
         SheetCatalog.All.Where(e => options.Only.IsEmpty || options.Only.Contains(e.Name));

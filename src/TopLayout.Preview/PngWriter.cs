@@ -20,4 +20,11 @@ public static class PngWriter
             new SheetPainter(canvas, sheet.Page, leastLineMm: 0).Draw(sheet.Shapes);
         });
     }
+
+    /// <summary>Memory that the picture of a sheet takes while it is painted, bytes.</summary>
+    public static long Bytes(Sheet sheet, double dotsPerInch)
+    {
+        var perMm = dotsPerInch / MmPerInch;
+        return Picture.Bytes(sheet.Page.Width * perMm, sheet.Page.Height * perMm);
+    }
 }

@@ -37,15 +37,9 @@ public class PlanBenchmarks
 
     private static Sheet[] Plans(ReviewedTop top) => [.. Pipeline.Sheets(top, BothPlans).Select(s => s.Sheet)];
 
-    private long Write(Sheet[] plans)
+    private static long Write(Sheet[] plans)
     {
-        using var bytes = new MemoryStream();
-        foreach (var plan in plans)
-        {
-            DxfWriter.Write(plan, bytes);
-            SvgWriter.Write(plan, bytes);
-        }
-
-        return bytes.Length;
+        List<Action<Stream>> files = [.. plans.SelectMany(p => (Action<Stream>[])[s => DxfWriter.Write(p, s), s => SvgWriter.Write(p, s)])];
+        return SideBySide.Each(files, f => OutputFile.Written("plan", f)).Sum(f => f.Content.LongLength);
     }
 }

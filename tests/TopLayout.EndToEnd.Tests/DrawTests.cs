@@ -125,8 +125,12 @@ public class DrawTests(ITestOutputHelper output)
     public void Files_UnderACommaCulture_AreTheSameBytes(string preset)
     {
         var text = File.ReadAllText(Toplayout.PresetFile(preset));
-        SortedDictionary<string, byte[]> Files() => new(
-            Pipeline.Files(Pipeline.Check(text, "design.toml").Top!, new DrawOptions { CutAnyway = true }).ToDictionary(f => f.Name, f => f.Content), StringComparer.Ordinal);
+        SortedDictionary<string, byte[]> Files()
+        {
+            var (top, options) = (Pipeline.Check(text, "design.toml").Top!, new DrawOptions { CutAnyway = true });
+            return new(Pipeline.Files(top, options, Pipeline.Sheets(top, options)).ToDictionary(f => f.Name, f => f.Content), StringComparer.Ordinal);
+        }
+
         var before = Files();
         var culture = CultureInfo.CurrentCulture;
         try

@@ -11,11 +11,17 @@ internal static class PlanSheet
     private const double GapMm = 14;
     private const string LinerPart = "soundhole liner";
 
+    /// <summary>Name of the plan of the face seen.</summary>
+    public const string OutsideName = "outside-plan";
+
+    /// <summary>Name of the plan of the braced face.</summary>
+    public const string InsideName = "inside-plan";
+
     /// <summary>The plan of the outside face.</summary>
-    public static Sheet Outside(ReviewedTop top) => Draw(top, TopFace.Outside, "outside-plan", "Outside plan");
+    public static Sheet Outside(ReviewedTop top) => Draw(top, TopFace.Outside, OutsideName, "Outside plan");
 
     /// <summary>The plan of the braced face.</summary>
-    public static Sheet Inside(ReviewedTop top) => Draw(top, TopFace.Inside, "inside-plan", "Inside plan: bracing");
+    public static Sheet Inside(ReviewedTop top) => Draw(top, TopFace.Inside, InsideName, "Inside plan: bracing");
 
     private static Sheet Draw(ReviewedTop top, TopFace face, string name, string title)
     {

@@ -26,8 +26,8 @@ public static class SheetCatalog
     /// <summary>All of them.</summary>
     public static ImmutableArray<SheetEntry> All { get; } =
     [
-        new("outside-plan", false, top => One(PlanSheet.Outside(top))) { HasCentreLine = true },
-        new("inside-plan", false, top => One(PlanSheet.Inside(top))) { HasCentreLine = true },
+        new(PlanSheet.OutsideName, false, top => One(PlanSheet.Outside(top))) { HasCentreLine = true },
+        new(PlanSheet.InsideName, false, top => One(PlanSheet.Inside(top))) { HasCentreLine = true },
         new("grain", false, top => One(GrainSheet.Draw(top))) { HasCentreLine = true },
         new("outline", false, top => One(OutlineSheet.Draw(top))) { HasCentreLine = true },
         new("half-template", true, HalfTemplateSheets.Draw),
