@@ -31,7 +31,13 @@ public static class Hatching
         for (var row = Math.Floor(box.Min.Y / stepMm) + 1; row * stepMm < box.Max.Y; row++)
         {
             var line = new Segment(new Point2(reach.Min.X - 1, row * stepMm), new Point2(reach.Max.X + 1, row * stepMm));
-            foreach (var (from, to) in gaps.Aggregate(Inside(level.Loops, line), (pieces, gap) => Without(pieces, Inside([gap], line))))
+            var pieces = Inside(level.Loops.AsSpan(), line);
+            foreach (var gap in gaps)
+            {
+                pieces = IsAt(gap, line) ? Without(pieces, Inside([gap], line)) : pieces;
+            }
+
+            foreach (var (from, to) in pieces)
             {
                 var (start, end) = (new Point2(from + OffBorderMm, line.Start.Y), new Point2(to - OffBorderMm, line.Start.Y));
                 if (end.X - start.X >= LeastMm)
@@ -42,25 +48,37 @@ public static class Hatching
         }
     }
 
+    private static bool IsAt(Contour loop, Segment line) => loop.Bounds is var b && b.Min.Y <= line.Start.Y && line.Start.Y <= b.Max.Y;
+
     // The stretches of a level line inside closed loops, by the even-odd rule; none where it meets them an odd number of times.
-    private static List<(double From, double To)> Inside(IReadOnlyList<Contour> loops, Segment line)
+    private static List<(double From, double To)> Inside(ReadOnlySpan<Contour> loops, Segment line)
     {
-        var (y, met) = (line.Start.Y, new List<double>());
+        var met = new List<double>();
         foreach (var loop in loops)
         {
-            if (loop.Bounds is var b && b.Min.Y <= y && y <= b.Max.Y)
+            if (IsAt(loop, line))
             {
                 met.AddRange(loop.Crossings(line).Select(c => c.Point.X));
             }
         }
 
         met.Sort();
-        return met.Count % 2 == 1 ? [] : [.. met.Chunk(2).Select(p => (p[0], p[1]))];
+        var pieces = new List<(double From, double To)>();
+        for (var i = 1; met.Count % 2 == 0 && i < met.Count; i += 2)
+        {
+            pieces.Add((met[i - 1], met[i]));
+        }
+
+        return pieces;
     }
 
-    private static List<(double From, double To)> Without(List<(double From, double To)> pieces, List<(double From, double To)> gaps) =>
-        gaps.Aggregate(pieces, (left, gap) =>
-        [
-            .. left.SelectMany(p => ((double From, double To)[])[(p.From, Math.Min(p.To, gap.From)), (Math.Max(p.From, gap.To), p.To)]).Where(p => p.To > p.From),
-        ]);
+    private static List<(double From, double To)> Without(List<(double From, double To)> pieces, List<(double From, double To)> gaps)
+    {
+        foreach (var gap in gaps)
+        {
+            pieces = [.. pieces.SelectMany(p => ((double From, double To)[])[(p.From, Math.Min(p.To, gap.From)), (Math.Max(p.From, gap.To), p.To)]).Where(p => p.To > p.From)];
+        }
+
+        return pieces;
+    }
 }

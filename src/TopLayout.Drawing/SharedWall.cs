@@ -2,26 +2,44 @@ using TopLayout.Geometry;
 
 namespace TopLayout.Drawing;
 
-/// <summary>Tells contours that lie on each other: same circle, or same pieces in any order and direction, to the last written digit.</summary>
-internal static class SharedWall
+/// <summary>
+/// What a drawn contour is to the last written digit: same circle, or same pieces in any order and direction. Two shapes are equal here exactly
+/// when one of them would be drawn over the other for nothing.
+/// </summary>
+internal sealed class SharedWall : IEquatable<SharedWall>
 {
-    /// <summary>The same text for two shapes exactly when one of them would be drawn over the other for nothing.</summary>
-    public static string Key(ContourShape shape)
+    // The last written digit is a nanometre.
+    private const double DigitsPerMm = 1e6;
+
+    private readonly (Role Role, string Owner) _of;
+    private readonly (long, long, long, long, long)[] _pieces;
+
+    /// <summary>The wall of a shape.</summary>
+    public SharedWall(ContourShape shape)
     {
-        var owner = shape.Role is Role.Cut or Role.Pocket ? "" : shape.Part;
-        IEnumerable<string> lines = FullCircle.Of(shape.Contour) is { } circle
-            ? [$"circle {At(circle.Center)} {NumberFormat.Mm(circle.RadiusMm)}"]
-            : shape.Contour.Segments.Select(Piece).Order(StringComparer.Ordinal);
-        return $"{shape.Role}|{owner}|{string.Join(';', lines)}";
+        _of = (shape.Role, shape.Role is Role.Cut or Role.Pocket ? "" : shape.Part);
+        _pieces = FullCircle.Of(shape.Contour) is { } circle
+            ? [(Digits(circle.Center.X), Digits(circle.Center.Y), Digits(circle.RadiusMm), 0, long.MaxValue)]
+            : [.. shape.Contour.Segments.Select(Piece)];
+        Array.Sort(_pieces);
     }
 
-    private static string Piece(Segment segment)
+    /// <inheritdoc/>
+    public bool Equals(SharedWall? other) => other is not null && _of == other._of && _pieces.AsSpan().SequenceEqual(other._pieces);
+
+    /// <inheritdoc/>
+    public override bool Equals(object? obj) => Equals(obj as SharedWall);
+
+    /// <inheritdoc/>
+    public override int GetHashCode() => HashCode.Combine(_of, _pieces.Length, _pieces[0], _pieces[^1]);
+
+    private static (long, long, long, long, long) Piece(Segment segment)
     {
-        var (a, b) = (At(segment.Start), At(segment.End));
-        return string.CompareOrdinal(a, b) <= 0
-            ? $"{a} {b} {NumberFormat.Mm(segment.Bulge)}"
-            : $"{b} {a} {NumberFormat.Mm(-segment.Bulge)}";
+        var (a, b) = ((Digits(segment.Start.X), Digits(segment.Start.Y)), (Digits(segment.End.X), Digits(segment.End.Y)));
+        return a.CompareTo(b) <= 0
+            ? (a.Item1, a.Item2, b.Item1, b.Item2, Digits(segment.Bulge))
+            : (b.Item1, b.Item2, a.Item1, a.Item2, Digits(-segment.Bulge));
     }
 
-    private static string At(Point2 p) => $"{NumberFormat.Mm(p.X)},{NumberFormat.Mm(p.Y)}";
+    private static long Digits(double value) => (long)Math.Round(value * DigitsPerMm, MidpointRounding.AwayFromZero);
 }

@@ -31,8 +31,8 @@ public sealed class Sheet
         }
 
         (Name, Title, Description, Page) = (name, title, description, page);
-        var drawn = new HashSet<string>(StringComparer.Ordinal);
-        Shapes = [.. shapes.Distinct().Where(s => s is not ContourShape c || drawn.Add(SharedWall.Key(c)))];
+        var drawn = new HashSet<SharedWall>();
+        Shapes = [.. shapes.Distinct().Where(s => s is not ContourShape c || drawn.Add(new SharedWall(c)))];
         Layers = Layer.Of(Shapes);
     }
 

@@ -11,9 +11,8 @@ public sealed partial class Contour
     public AreaMoments Moments() => IsClosed ? AreaMoments.Of(this) : throw new InvalidOperationException("an open contour encloses no area");
 
     /// <summary>
-    /// How often a closed contour runs round the point counter-clockwise: 0 outside, ±1 inside a simple one. Each segment turns round
-    /// the point by the angle its chord does, and by a full turn more where the point lies between chord and arc, that is where the
-    /// chord is seen under more than half a turn less half the sweep (inscribed angle). A point on the border may go either way.
+    /// How often a closed contour runs round the point counter-clockwise: 0 outside, ±1 inside a simple one. A level ray to the right counts
+    /// the chords it meets, up or down, and a point between chord and arc is turned round once more. A point on the border may go either way.
     /// </summary>
     public int WindingNumber(Point2 p)
     {
@@ -22,16 +21,37 @@ public sealed partial class Contour
             return 0;
         }
 
-        var turn = 0.0;
+        var turns = 0;
         foreach (var s in _segments)
         {
-            var seen = Trig.Turn(s.Start - p, s.End - p).Degrees;
-            var isInCap = s.IsArc && seen * s.Bulge < 0 && Math.Abs(seen) + Math.Abs(s.Sweep.Degrees / 2) > 180;
-            turn += isInCap ? seen + (360 * Math.Sign(s.Bulge)) : seen;
+            var (from, to) = (s.Start - p, s.End - p);
+            var isLeft = IsLeftOf(from, to);
+            var (startsBelow, endsBelow) = (from.Y <= 0, to.Y <= 0);
+            if (startsBelow != endsBelow && startsBelow == isLeft)
+            {
+                turns += isLeft ? 1 : -1;
+            }
+
+            if (s.IsArc && (s.Bulge > 0) != isLeft && IsInCap(from, to, Math.Abs(s.Bulge)))
+            {
+                turns += Math.Sign(s.Bulge);
+            }
         }
 
-        return (int)Math.Round(turn / 360);
+        return turns;
     }
+
+    // Whether the origin lies left of a chord; on it, as the point next to it at right does, and next above where the chord is level.
+    private static bool IsLeftOf(Vec2 from, Vec2 to)
+    {
+        var (side, chord) = (from.Cross(to), to - from);
+        return side > 0 || (side == 0 && (chord.Y != 0 ? chord.Y < 0 : chord.X > 0));
+    }
+
+    // Of a point on the arc's side: inside its circle the chord is seen under more than half a turn less half the sweep (inscribed angle), and
+    // the cotangent of half the sweep is (1 - b²)/2b.
+    private static bool IsInCap(Vec2 from, Vec2 to, double bulge) =>
+        (2 * bulge * from.Dot(to)) + ((1 - (bulge * bulge)) * Math.Abs(from.Cross(to))) < 0;
 
     /// <summary>True when the point lies inside a closed contour, whatever its sense; a point on the border may go either way.</summary>
     public bool Contains(Point2 p) => WindingNumber(p) != 0;

@@ -1,3 +1,4 @@
+using System.Runtime.InteropServices;
 using TopLayout.Geometry;
 
 namespace TopLayout.Drawing.Labels;
@@ -19,9 +20,9 @@ internal readonly record struct Crossed(int Labels, int Leaders, int Walls)
 internal sealed class Obstacles(IEnumerable<Point2> named)
 {
     private readonly List<Point2> _named = [.. named];
-    private readonly List<(Segment Line, Box2 Bounds, ContourShape Shape)> _lines = [];
-    private readonly List<(Segment Line, Box2 Bounds, string Part)> _walls = [];
-    private readonly List<(Segment Line, Box2 Bounds)> _leaders = [];
+    private readonly List<Line> _lines = [];
+    private readonly List<Line> _walls = [];
+    private readonly List<Line> _leaders = [];
     private readonly List<(TurnedBox Frame, Box2 Bounds)> _frames = [];
 
     /// <summary>Adds a drawn shape.</summary>
@@ -33,13 +34,14 @@ internal sealed class Obstacles(IEnumerable<Point2> named)
         }
         else if (shape is ContourShape drawn)
         {
+            var (mayBreak, isWall) = (BrokenLines.MayBreak(drawn), IsWall(drawn));
             foreach (var segment in drawn.Contour.Segments)
             {
-                var bounds = segment.Bounds();
-                _lines.Add((segment, bounds, drawn));
-                if (IsWall(drawn))
+                var line = new Line(segment, segment.Bounds(), drawn.Part, mayBreak);
+                _lines.Add(line);
+                if (isWall)
                 {
-                    _walls.Add((segment, bounds, drawn.Part));
+                    _walls.Add(line);
                 }
             }
         }
@@ -51,7 +53,7 @@ internal sealed class Obstacles(IEnumerable<Point2> named)
         Add(spot.Frame);
         foreach (var segment in Pieces(spot.Way ?? []))
         {
-            _leaders.Add((segment, segment.Bounds()));
+            _leaders.Add(new Line(segment, segment.Bounds(), spot.Request.Part, MayBreak: false));
         }
     }
 
@@ -63,8 +65,8 @@ internal sealed class Obstacles(IEnumerable<Point2> named)
     {
         var bounds = frame.Bounds;
         return !_frames.Exists(f => f.Bounds.Overlaps(bounds) && frame.Meets(f.Frame))
-            && !_lines.Exists(l => l.Bounds.Overlaps(bounds) && !(breaksLines && BrokenLines.MayBreak(l.Shape)) && frame.Meets(l.Line))
-            && !_leaders.Exists(l => l.Bounds.Overlaps(bounds) && frame.Meets(l.Line))
+            && !Meets(frame, bounds, _lines, breaksLines)
+            && !Meets(frame, bounds, _leaders, breaksLines: false)
             && !_named.Exists(p => p != own && frame.Holds(p));
     }
 
@@ -74,10 +76,11 @@ internal sealed class Obstacles(IEnumerable<Point2> named)
         var (labels, leaders, walls) = (0, 0, 0);
         foreach (var piece in Pieces(leader))
         {
-            var bounds = piece.Bounds();
-            labels += Count(_frames, f => f.Bounds.Overlaps(bounds) && f.Frame.Meets(piece));
-            leaders += Count(_leaders, l => l.Bounds.Overlaps(bounds) && Cross(l.Line, piece));
-            walls += Count(_walls, l => l.Bounds.Overlaps(bounds) && l.Part != part && Cross(l.Line, piece));
+            // A straight piece of a leader is a box without height.
+            var (bounds, box) = (piece.Bounds(), new TurnedBox(piece.PointAt(0.5), piece.TangentAt(0.5), piece.Length / 2, 0));
+            labels += _frames.Count(f => f.Bounds.Overlaps(bounds) && f.Frame.Meets(piece));
+            leaders += Crossings(piece, bounds, box, _leaders, but: null);
+            walls += Crossings(piece, bounds, box, _walls, part);
         }
 
         return new Crossed(labels, leaders, walls);
@@ -85,25 +88,41 @@ internal sealed class Obstacles(IEnumerable<Point2> named)
 
     private void Add(TurnedBox frame) => _frames.Add((frame, frame.Bounds));
 
-    private static int Count<T>(List<T> list, Predicate<T> holds)
+    private static bool Meets(TurnedBox frame, Box2 bounds, List<Line> lines, bool breaksLines)
+    {
+        foreach (ref readonly var line in CollectionsMarshal.AsSpan(lines))
+        {
+            if (line.Bounds.Overlaps(bounds) && !(breaksLines && line.MayBreak) && frame.Meets(line.Segment))
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+
+    // Lines of a part's own count for nothing.
+    private static int Crossings(Segment piece, Box2 bounds, TurnedBox box, List<Line> lines, string? but)
     {
         var count = 0;
-        foreach (var item in list)
+        foreach (ref readonly var line in CollectionsMarshal.AsSpan(lines))
         {
-            count += holds(item) ? 1 : 0;
+            if (line.Bounds.Overlaps(bounds) && line.Part != but
+                && (line.Segment.IsArc ? !box.IsPassedBy(line.Segment) && Intersections.Of(line.Segment, piece).Count > 0 : box.Meets(line.Segment)))
+            {
+                count++;
+            }
         }
 
         return count;
     }
-
-    // A straight piece of a leader is a box without height.
-    private static bool Cross(Segment line, Segment piece) => line.IsArc
-        ? Intersections.Of(line, piece).Count > 0
-        : new TurnedBox(piece.PointAt(0.5), piece.TangentAt(0.5), piece.Length / 2, 0).Meets(line);
 
     private static IEnumerable<Segment> Pieces(Point2[] way) => way.Zip(way.Skip(1), (from, to) => new Segment(from, to));
 
     // An outline of the near side, at its full strength.
     private static bool IsWall(ContourShape shape) =>
         shape.Role is Role.Cut or Role.Pocket or Role.Engrave or Role.Mark or Role.Finding && shape.Emphasis != Emphasis.Faint;
+
+    // A piece of what is drawn; one that may break off round a label counts for nothing where the label allows it.
+    private readonly record struct Line(Segment Segment, Box2 Bounds, string Part, bool MayBreak);
 }

@@ -70,6 +70,18 @@ public readonly record struct TurnedBox(Point2 Middle, Vec2 Along, double HalfWi
             && Math.Abs(line.Cross(from)) <= (Math.Abs(line.Y) * width) + (Math.Abs(line.X) * height);
     }
 
+    /// <summary>True when the whole circle of an arc keeps off the box: it lies outside, or runs round it.</summary>
+    internal bool IsPassedBy(Segment arc)
+    {
+        // All of the box is nearer to the centre, or farther from it, than the radius.
+        var (own, radius) = (Own(arc.Center - Middle), arc.Radius);
+        var (x, y) = (Math.Abs(own.X), Math.Abs(own.Y));
+        var slack = Tolerances.TouchMm + (Tolerances.RoundingShare * radius);
+        var nearest = new Vec2(Math.Max(0, x - HalfWidthMm), Math.Max(0, y - HalfHeightMm)).Length;
+        var farthest = new Vec2(x + HalfWidthMm, y + HalfHeightMm).Length;
+        return nearest > radius + slack || farthest < radius - slack;
+    }
+
     private bool MeetsArc(Segment arc)
     {
         if (Holds(arc.Start))
@@ -77,13 +89,7 @@ public readonly record struct TurnedBox(Point2 Middle, Vec2 Along, double HalfWi
             return true;
         }
 
-        // The circle passes the box by when all of it is nearer to the centre, or farther from it, than the radius.
-        var (own, radius) = (Own(arc.Center - Middle), arc.Radius);
-        var (x, y) = (Math.Abs(own.X), Math.Abs(own.Y));
-        var slack = Tolerances.TouchMm + (Tolerances.RoundingShare * radius);
-        var nearest = new Vec2(Math.Max(0, x - HalfWidthMm), Math.Max(0, y - HalfHeightMm)).Length;
-        var farthest = new Vec2(x + HalfWidthMm, y + HalfHeightMm).Length;
-        if (nearest > radius + slack || farthest < radius - slack)
+        if (IsPassedBy(arc))
         {
             return false;
         }

@@ -76,6 +76,35 @@ public class ContourTests
     });
 
     // The chords of the two half turns pass through the centre, where they used to turn by +180° and −180°: not contained.
+    /// <summary>A point on the chord of an arc is on no border: it is where the arcs say, whichever way the chord runs.</summary>
+    [Theory]
+    [InlineData(0, 0, 0)]
+    [InlineData(0, 0.25, 0)]
+    [InlineData(0, 0.75, 1)]
+    [InlineData(0.6, 0, 0)]
+    [InlineData(0, 1.25, 0)]
+    [InlineData(0, -0.5, 0)]
+    public void WindingNumber_OfACrescent_OnAndBesideItsChord(double x, double y, int expected)
+    {
+        // A half circle over a chord of 2, and back by an arc that rises half as high.
+        var crescent = new Contour([new Vertex(new Point2(1, 0), 1), new Vertex(new Point2(-1, 0), -0.5)], isClosed: true);
+        for (var degrees = 0; degrees < 360; degrees += 30)
+        {
+            var turn = new Placement(default, Angle.FromDegrees(degrees), false);
+            var (contour, p) = (crescent.Placed(turn), turn.Apply(new Point2(x, y)));
+            Assert.Equal(expected, contour.WindingNumber(p));
+            Assert.Equal(-expected, contour.Reversed().WindingNumber(p));
+        }
+    }
+
+    [Fact]
+    public void WindingNumber_OfACircleOnTheChordOfItsHalves_IsOne()
+    {
+        var circle = Contour.Circle(new Point2(3, 2), 5);
+        Assert.All((double[])[-1.9, 0, 3, 7.9], x => Assert.Equal(1, circle.WindingNumber(new Point2(x, 2))));
+        Assert.All((double[])[-2.1, 8.1], x => Assert.Equal(0, circle.WindingNumber(new Point2(x, 2))));
+    }
+
     [Fact]
     public void Contains_PointOnTheChordOfAnArc_IsInside()
     {
