@@ -28,13 +28,14 @@ public static class Hatching
 
         // Every line runs past all it may cross, or it would meet a gap once.
         var reach = gaps.Aggregate(box, (b, g) => b.Union(g.Bounds));
+        var (loops, holes) = (level.Loops.Select(l => new Loop(l)).ToArray(), gaps.Select(g => new Loop(g)).ToArray());
         for (var row = Math.Floor(box.Min.Y / stepMm) + 1; row * stepMm < box.Max.Y; row++)
         {
             var line = new Segment(new Point2(reach.Min.X - 1, row * stepMm), new Point2(reach.Max.X + 1, row * stepMm));
-            var pieces = Inside(level.Loops.AsSpan(), line);
-            foreach (var gap in gaps)
+            var pieces = Inside(loops, line);
+            foreach (var hole in holes)
             {
-                pieces = IsAt(gap, line) ? Without(pieces, Inside([gap], line)) : pieces;
+                pieces = hole.IsAt(line) ? Without(pieces, Inside([hole], line)) : pieces;
             }
 
             foreach (var (from, to) in pieces)
@@ -48,18 +49,13 @@ public static class Hatching
         }
     }
 
-    private static bool IsAt(Contour loop, Segment line) => loop.Bounds is var b && b.Min.Y <= line.Start.Y && line.Start.Y <= b.Max.Y;
-
     // The stretches of a level line inside closed loops, by the even-odd rule; none where it meets them an odd number of times.
-    private static List<(double From, double To)> Inside(ReadOnlySpan<Contour> loops, Segment line)
+    private static List<(double From, double To)> Inside(ReadOnlySpan<Loop> loops, Segment line)
     {
         var met = new List<double>();
         foreach (var loop in loops)
         {
-            if (IsAt(loop, line))
-            {
-                met.AddRange(loop.Crossings(line).Select(c => c.Point.X));
-            }
+            loop.AddCrossings(line, met);
         }
 
         met.Sort();
@@ -80,5 +76,40 @@ public static class Hatching
         }
 
         return pieces;
+    }
+
+    // A closed contour and how far each of its pieces reaches.
+    private readonly struct Loop(Contour contour)
+    {
+        // Two crossings nearer than this are one, at the end of a piece.
+        private const double OnceMm = 10 * Tolerances.TouchMm;
+
+        private readonly Box2 _bounds = contour.Bounds;
+        private readonly (Segment Piece, Box2 Bounds)[] _pieces = [.. contour.Segments.Select(s => (s, s.Bounds().Grown(Tolerances.TouchMm)))];
+
+        public bool IsAt(Segment line) => IsAt(_bounds, line);
+
+        // Where a level line that runs past all of it crosses it; two pieces that meet on the line count once.
+        public void AddCrossings(Segment line, List<double> met)
+        {
+            var first = met.Count;
+            if (!IsAt(line))
+            {
+                return;
+            }
+
+            foreach (var (piece, bounds) in _pieces)
+            {
+                foreach (var meeting in IsAt(bounds, line) ? Intersections.Of(line, piece) : [])
+                {
+                    if (met.FindIndex(first, x => Math.Abs(x - meeting.Point.X) <= OnceMm) < 0)
+                    {
+                        met.Add(meeting.Point.X);
+                    }
+                }
+            }
+        }
+
+        private static bool IsAt(Box2 bounds, Segment line) => bounds.Min.Y <= line.Start.Y && line.Start.Y <= bounds.Max.Y;
     }
 }

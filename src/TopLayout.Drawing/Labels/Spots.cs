@@ -51,13 +51,28 @@ internal static class Spots
             from i in Enumerable.Range(0, GridSteps + 1)
             from y in Enumerable.Range(0, rows + 1).Select(j => box.Min.Y + (box.Height * j / rows)).Append(own.Y)
             select turn.Apply(new Point2(box.Min.X + (box.Width * i / GridSteps), y));
+        var edges = region.Edges.Select(e => (Edge: e, Bounds: e.Bounds())).ToArray();
         return
             from middle in grid.Prepend(request.Target)
             orderby middle.DistanceTo(request.Target)
             where region.Contains(middle)
             let spot = new Spot(request, middle, rotation)
-            where !region.Edges.Any(spot.Frame.Meets)
+            where !Meets(spot.Frame, edges)
             select spot;
+    }
+
+    private static bool Meets(TurnedBox frame, (Segment Edge, Box2 Bounds)[] edges)
+    {
+        var bounds = frame.Bounds.Grown(Tolerances.TouchMm);
+        foreach (var (edge, box) in edges)
+        {
+            if (box.Overlaps(bounds) && frame.Meets(edge))
+            {
+                return true;
+            }
+        }
+
+        return false;
     }
 
     // From the second ring on a leader says which point is meant.

@@ -113,7 +113,10 @@ internal static class MemberLabel
     }
 
     private static bool IsClear(Point2 p, Region footprint, List<Region> others) =>
-        footprint.Contains(p) && footprint.Edges.All(e => e.DistanceTo(p) >= ClearMm) && others.All(o => o.DistanceTo(p) >= ClearMm);
+        footprint.Contains(p) && footprint.Edges.All(e => IsClear(p, e.Bounds(), e.DistanceTo)) && others.All(o => IsClear(p, o.Bounds, o.DistanceTo));
+
+    // What lies in a box is no nearer than the box is.
+    private static bool IsClear(Point2 p, Box2 bounds, Func<Point2, double> distanceTo) => !bounds.Grown(ClearMm).Contains(p) || distanceTo(p) >= ClearMm;
 
     // A quarter of the width off the centre line.
     private static ImmutableArray<Point2> Quarters(Box2 box) =>
