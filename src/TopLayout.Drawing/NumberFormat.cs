@@ -15,7 +15,7 @@ public static class NumberFormat
     private const double LargestScaled = 1L << 43;
 
     /// <summary>So near a half the scaled number, itself rounded, does not tell which way the number lies.</summary>
-    private const double NearHalf = 0.01;
+    private const double NearHalf = 0.002;
 
     private static readonly long[] Powers = [1, 10, 100, 1_000, 10_000, 100_000, 1_000_000, 10_000_000, 100_000_000, 1_000_000_000];
 
