@@ -14,12 +14,12 @@ public static class LedgeCheck
     /// <summary>What is usually left, mm. Common practice, no source.</summary>
     public const double UsualMm = 2;
 
-    /// <summary>One finding for side and lining, one for the brace ends; none for a top without a ledge.</summary>
+    /// <summary>One finding for side and lining, one for the brace ends, one for a ledge that opens the box; none for a top without a ledge.</summary>
     public static IEnumerable<Finding> Of(Layout layout)
     {
         var design = layout.Design;
         var (isOld, isCut) = (design.Has(Ledge.Section), design.Has(Binding.Section));
-        return [.. isOld || isCut ? [Wood(design, isOld, isCut)] : (ReadOnlySpan<Finding>)[], .. isCut ? BraceEnds(layout) : []];
+        return [.. isOld || isCut ? [Wood(design, isOld, isCut)] : (ReadOnlySpan<Finding>)[], .. isCut ? [.. BraceEnds(layout), .. Through(layout)] : (ReadOnlySpan<Finding>)[]];
     }
 
     // A new top behind an old binding may have a purfling besides: the wider of both counts, once.
@@ -60,6 +60,33 @@ public static class LedgeCheck
             $"the ledges cut {Say.Mm(cut)} off the ends of braces such as the {let.Name} and leave {Say.Mm(Math.Max(0, left))} of them in the lining; {Say.Mm(UsualMm)} or more is usual",
             "make the binding narrower, or its purfling's ledge no deeper than the top",
             [design.PlaceOf(Binding.Width), let.Places[0]]);
+    }
+
+    // Below the lining only the side is left, and a ledge as wide as that goes through it.
+    private static IEnumerable<Finding> Through(Layout layout)
+    {
+        var design = layout.Design;
+        var (side, lining) = (design[Rim.SideThickness], design[Rim.LiningHeight]);
+        var foot = layout.Top.ThicknessMm + lining.Value;
+        foreach (var (name, width, depth) in ((string, double, Sourced<double>)[])[
+            ("binding", design[Binding.Width].Value, design[Binding.Depth]), ("purfling", design[Binding.PurflingWidth].Value > 0 ? Binding.LedgeWidth(design) : 0, design[Binding.PurflingDepth])])
+        {
+            var beyond = depth.Value - foot;
+            if (width >= side.Value - Tolerances.TouchMm && beyond > Tolerances.TouchMm)
+            {
+                yield return new Finding(
+                    Rules.LedgeLeaves,
+                    Severity.Fail,
+                    $"{name} ledge and side",
+                    $"the {name}'s ledge, {Say.Mm(width)} in from the edge and {Say.Mm(depth.Value)} deep, goes through the side, {Say.Mm(side.Value)} thick, below the lining, which ends {Say.Mm(foot)} below the top's face")
+                {
+                    Measured = new Measurement(beyond, "mm", 0),
+                    Place = depth.Place,
+                    OtherPlaces = [lining.Place, side.Place],
+                    Cure = $"make the ledge {Say.Mm(Math.Ceiling(beyond * 10) / 10)} or more shallower, or the lining as much higher",
+                };
+            }
+        }
     }
 
     private static Finding Judged(double left, string subject, string sentence, string cure, IReadOnlyList<SourcePlace> places)

@@ -18,10 +18,39 @@ public static class OverlapCheck
     public static IEnumerable<Finding> Of(Layout layout)
     {
         var solid = layout.Members.Where(m => m.Kind != MemberKind.Channel).ToList();
-        var found = new OverlapSearch(solid).PartsUnderEach(MostSearched).SelectMany(p => Findings(p.Member, p.Under)).ToList();
+        var found = new OverlapSearch(solid).PartsUnderEach(MostSearched).SelectMany(p => Findings(p.Member, p.Under)).Concat(BridgeOnRosette(layout)).ToList();
         return found.Count > 0
             ? found
             : [new Finding(Rules.PartsOverlap, Severity.Pass, "all parts", "no two parts on one face overlap") { Measured = new Measurement(0, "", 0) }];
+    }
+
+    // A fretboard ends over the rosette on most tops; the bridge, which the strings pull at, may not stand on inlay.
+    private static IEnumerable<Finding> BridgeOnRosette(Layout layout)
+    {
+        if (layout.Find(Bridge.Name) is not { } bridge)
+        {
+            yield break;
+        }
+
+        foreach (var channel in layout.Members.Where(m => m.Kind == MemberKind.Channel && m.Footprint.Bounds.Overlaps(bridge.Footprint.Bounds)))
+        {
+            var shared = channel.Footprint.Intersect(bridge.Footprint);
+            if (shared.Area <= Tolerances.ShortestMm)
+            {
+                continue;
+            }
+
+            var longest = shared.Edges.MaxBy(e => e.ChordLength);
+            yield return new Finding(
+                Rules.PartsOverlap, Severity.Fail, $"{bridge.Name} and {channel.Name}", $"the bridge stands on the {channel.Name}, {Say.Mm(shared.Bounds.Height)} deep from its front edge")
+            {
+                Measured = new Measurement(shared.Bounds.Height, "mm", 0),
+                Where = (longest.Start, longest.End),
+                Place = channel.Places[0],
+                OtherPlaces = [bridge.Places[0], layout.Design[Soundhole.Diameter].Place],
+                Cure = $"the scale places the bridge: move the hole {Say.Mm(Math.Ceiling(shared.Bounds.Height * 10) / 10)} or more towards the neck, or make hole or rosette smaller",
+            };
+        }
     }
 
     private static IEnumerable<Finding> Findings(Member member, IReadOnlyList<(Member Other, Segment Where)> under) =>

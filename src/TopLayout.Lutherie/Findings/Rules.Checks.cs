@@ -72,18 +72,20 @@ public static partial class Rules
     public static Rule PartsOverlap { get; } = new("TL3010", "two parts in one place", """
         Two parts are glued to the same place of one face, and no lap, notch or butt joint is meant between them. One of them
         would stand on the other, and neither would fit its drawing. The finding names both, and the line of the design that
-        places each. Move, turn or shorten one of them.
+        places each. Move, turn or shorten one of them. A bridge on the rosette counts too: it would be glued to inlay over a
+        thin floor, where the strings pull most.
 
         Allowed are the lap of the X, a tone bar butted against a leg, a tongue that grows from its block, and braces let into
         the linings.
         """);
 
     /// <summary>A brace at the hole's edge.</summary>
-    public static Rule HoleClearance { get; } = new("TL3011", "a brace near the edge of the hole", """
+    public static Rule HoleClearance { get; } = new("TL3011", "a part near the edge of the hole", """
         A brace that reaches over the edge of the hole is cut away when the hole is cut, and its end then stands free just
         where the top is weakest. A brace that passes nearer than about 6 mm leaves no room for reinforcement, and its edge
         prints through beside the hole. Forward crossings of an X run at 2 to 3 mm on purpose, so less than 6 mm is only a
-        remark. The limits are common practice, no source.
+        remark. The same is asked of a neck block, of the cap of the X and of the bridge: over the hole nothing holds them.
+        A fretboard may end a little over the hole's edge, up to 6 mm. The limits are common practice, no source.
         """);
 
     /// <summary>A thin floor under a channel.</summary>

@@ -53,7 +53,7 @@ internal static class PieceRows
     public const string OnBraces = "on the braces";
 
     private static PieceRow Row(Layout layout, Member m) => Described(layout, m, new PieceRow(
-        m.Name, m.Face == TopFace.Inside ? "inside" : "outside", m.Material?.Wood.Name ?? "(cut into the top)", m.ThicknessMm, m.Footprint.Bounds, m.Footprint.Area));
+        m.Name, m.Face == TopFace.Inside ? "inside" : "outside", m.Material?.Wood.Name ?? "(cut into the top)", m.ThicknessMm, m.Footprint.Bounds, layout.GluedArea(m).Area));
 
     private static PieceRow Row(Layout layout, PlanMark m) =>
         new(m.Name, OnBraces, m.Material!.Wood.Name, m.ThicknessMm, m.Line.Bounds, 0) { Remark = $"{Fine(layout, m.Line.Bounds.Width)} square, over the crossing: glued to the legs, not to the top" };

@@ -25,12 +25,11 @@ internal static class GlueAreas
         }
     }
 
-    /// <summary>Hatches one member, but for what is cut into its glued face.</summary>
+    /// <summary>Hatches what of one member is glued.</summary>
     public static void Draw(SheetBoard board, Layout layout, Member member, FaceView view)
     {
-        var glued = layout.Marks.Where(m => m.IsCovered && m.Face == member.Face).Aggregate(member.Footprint, (area, mark) => area.Subtract(Region.Inside(mark.Line)));
         var direction = member.Grain.Degrees + 90 + AskewDegrees.MaxBy(a => Math.Min(ApartDegrees, Apart(member, member.Grain.Degrees + 90 + a)));
-        board.Hatch(Part, glued.Placed(view.Placement), Angle.FromDegrees(view.Placement.Mirrored ? 180 - direction : direction));
+        board.Hatch(Part, layout.GluedArea(member).Placed(view.Placement), Angle.FromDegrees(view.Placement.Mirrored ? 180 - direction : direction));
     }
 
     // To the nearest of the long straight edges, degrees.

@@ -39,6 +39,9 @@ public static class LocatingPins
         ("locating pin, bridge bass", Bridge.Name), ("locating pin, bridge treble", Bridge.Name),
     ];
 
+    /// <summary>Whether a hole is that of a pin under the bridge.</summary>
+    public static bool IsUnderBridge(DrillPoint point) => Covers.Any(c => c.Pin == point.Name && c.Member == Bridge.Name);
+
     internal static void Build(Bench bench, Contour outline, Hole hole)
     {
         var design = bench.Design;

@@ -1,5 +1,6 @@
 using TopLayout.Geometry;
 using TopLayout.Lutherie.Designs;
+using TopLayout.Lutherie.Findings;
 using TopLayout.Lutherie.Woods;
 
 namespace TopLayout.Lutherie.Parts;
@@ -122,6 +123,7 @@ public sealed class Block
             return;
         }
 
+        SayIfNarrower(bench, footprint, section[Width]);
         var (lie, grain) = Stock.Lying(section.Get(Grain).Value);
         bench.Add(new Member
         {
@@ -135,5 +137,23 @@ public sealed class Block
             UngluedEdges = ["rim"],
             Places = [section[Width].Place, section[Length].Place, section.Get(Grain).Place, section.Get(Stock.Sawing).Place],
         });
+    }
+
+    // Beside a cutaway the block's corner is cut away on purpose; on the other side the body is as wide as it is.
+    private void SayIfNarrower(Bench bench, Region footprint, Sourced<double> width)
+    {
+        var lost = (width.Value / 2) + footprint.Bounds.Min.X;
+        if (lost > Tolerances.ShortestMm)
+        {
+            bench.Fault(
+                Rules.DrawnOtherwise,
+                Severity.Fail,
+                Name,
+                $"the body is too narrow for the {Name}, {Say.Mm(width.Value)} wide: on the bass side it is cut off {Say.Mm(-footprint.Bounds.Min.X)} from the centre line",
+                $"make its `width` {Say.Mm(Math.Floor(-20 * footprint.Bounds.Min.X) / 10)} or less, and leave room for the linings",
+                new Measurement(lost, "mm", 0),
+                null,
+                width.Place);
+        }
     }
 }
