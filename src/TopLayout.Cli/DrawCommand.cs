@@ -16,7 +16,7 @@ internal static class DrawCommand
         var folder = new Option<string?>("--out") { Description = "the folder to write into; a folder named after the design when left out" };
         var only = new Option<string[]>("--only")
         {
-            Description = $"only this sheet; may stand several times: {string.Join(", ", SheetCatalog.All.Select(e => e.Name))}",
+            Description = $"only this sheet, other files of the same design in the folder stay; may stand several times: {string.Join(", ", SheetCatalog.All.Select(e => e.Name))}",
             HelpName = "sheet",
         };
         var paper = Word("--paper", "paper of the tiled PDF files; A4 when left out, or Letter when the design is in inches", [.. Paper.All.Select(p => (p.Name, (Paper?)p))]);

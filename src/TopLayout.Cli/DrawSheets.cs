@@ -26,6 +26,12 @@ internal static class DrawSheets
             return ExitCode.CouldNotRun;
         }
 
+        if (folder is "")
+        {
+            Console.Error.WriteLine("error: `--out` names no folder");
+            return ExitCode.CouldNotRun;
+        }
+
         var target = folder ?? Path.GetFileNameWithoutExtension(design);
         if (target.Length == 0)
         {
@@ -49,7 +55,7 @@ internal static class DrawSheets
             return review.HasFailed ? ExitCode.CheckFailed : ExitCode.CouldNotRun;
         }
 
-        if (Write(target, files, overwrite) is { } problem)
+        if (Write(target, files, top.Hash, options, overwrite, quiet) is { } problem)
         {
             Print.Findings([problem], Severity.Error);
             return ExitCode.CouldNotRun;
@@ -85,12 +91,27 @@ internal static class DrawSheets
         }
     }
 
-    private static Finding? Write(string target, IReadOnlyList<OutputFile> files, bool overwrite)
+    private static Finding? Write(string target, IReadOnlyList<OutputFile> files, string design, DrawOptions options, bool overwrite, bool quiet)
     {
+        if (File.Exists(target))
+        {
+            return new Finding(Rules.ForeignFile, Severity.Error, target, $"`{target}` is a file, and a folder is wanted to write into") { Cure = "name another with `--out`; nothing was written" };
+        }
+
         try
         {
-            var inTheWay = new OutputFolder(target).Replace(files, overwrite);
-            return inTheWay.Count == 0 ? null : InTheWay(target, inTheWay, overwrite);
+            var (inTheWay, takenAway) = new OutputFolder(target).Replace(files, design, keepsRest: !options.Only.IsEmpty, overwrite);
+            if (inTheWay.Count > 0)
+            {
+                return InTheWay(target, inTheWay, overwrite);
+            }
+
+            if (takenAway.Count > 0 && !quiet)
+            {
+                Console.Error.WriteLine($"took away {Say.Count(takenAway.Count)} files of an earlier run that this one does not write: {string.Join(", ", takenAway.Take(3))}{(takenAway.Count > 3 ? ", ..." : "")}");
+            }
+
+            return null;
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException or NotSupportedException)
         {

@@ -14,14 +14,17 @@ internal sealed class Manifest
     private const string About = "files written by toplayout draw, with the SHA-256 of each; draw replaces only these";
     private readonly ImmutableSortedDictionary<string, ImmutableArray<string>> _hashes;
 
-    private Manifest(IEnumerable<KeyValuePair<string, ImmutableArray<string>>> hashes) =>
-        _hashes = hashes.ToImmutableSortedDictionary(StringComparer.Ordinal);
+    private Manifest(string? design, IEnumerable<KeyValuePair<string, ImmutableArray<string>>> hashes) =>
+        (Design, _hashes) = (design, hashes.ToImmutableSortedDictionary(StringComparer.Ordinal));
+
+    /// <summary>What tells the design of the files from others; null where the manifest does not say.</summary>
+    public string? Design { get; }
 
     /// <summary>The listed names, sorted.</summary>
     public IEnumerable<string> Names => _hashes.Keys;
 
     /// <summary>The manifest of files about to be written.</summary>
-    public static Manifest Of(IEnumerable<OutputFile> files) => new(files.Select(f => KeyValuePair.Create(f.Name, ImmutableArray.Create(Hash(f.Content)))));
+    public static Manifest Of(string design, IEnumerable<OutputFile> files) => new(design, files.Select(f => KeyValuePair.Create(f.Name, ImmutableArray.Create(Hash(f.Content)))));
 
     /// <summary>The manifest of a folder; null when there is none, or when it is not one that this program wrote.</summary>
     public static Manifest? Read(string folder)
@@ -36,7 +39,7 @@ internal sealed class Manifest
         {
             using var json = JsonDocument.Parse(File.ReadAllBytes(path));
             return json.RootElement.GetProperty("about").GetString() == About
-                ? new Manifest([.. json.RootElement.GetProperty("files").EnumerateObject().Select(Entry)])
+                ? new Manifest(json.RootElement.TryGetProperty("design", out var design) ? design.GetString() : null, [.. json.RootElement.GetProperty("files").EnumerateObject().Select(Entry)])
                 : null;
         }
         catch (Exception e) when (e is JsonException or KeyNotFoundException or InvalidOperationException or ArgumentException or FormatException)
@@ -51,7 +54,10 @@ internal sealed class Manifest
     /// <summary>Both together: a file is known by either.</summary>
     public Manifest Or(Manifest? other) => other is null
         ? this
-        : new Manifest(Names.Union(other.Names).Select(n => KeyValuePair.Create(n, HashesOf(n).AddRange(other.HashesOf(n)).Distinct().ToImmutableArray())));
+        : new Manifest(Design, Names.Union(other.Names).Select(n => KeyValuePair.Create(n, HashesOf(n).AddRange(other.HashesOf(n)).Distinct().ToImmutableArray())));
+
+    /// <summary>This one, and of another the files that it does not list itself.</summary>
+    public Manifest Beside(Manifest other) => new(Design, [.. _hashes, .. other._hashes.Where(h => !_hashes.ContainsKey(h.Key))]);
 
     /// <summary>As JSON.</summary>
     public byte[] Bytes()
@@ -61,6 +67,11 @@ internal sealed class Manifest
         {
             json.WriteStartObject();
             json.WriteString("about", About);
+            if (Design is not null)
+            {
+                json.WriteString("design", Design);
+            }
+
             json.WriteStartObject("files");
             foreach (var (name, hashes) in _hashes)
             {

@@ -14,12 +14,18 @@ internal static class NewDesign
             return Print.UnknownName("preset", preset, Presets.Names);
         }
 
+        if (file.Length == 0)
+        {
+            Print.Findings([new Finding(Rules.FileNotWritable, Severity.Error, file, "a file needs a name") { Cure = "`toplayout new FILE` makes a design with that name; nothing was written" }], Severity.Error);
+            return ExitCode.CouldNotRun;
+        }
+
         try
         {
             using var stream = new FileStream(file, FileMode.CreateNew, FileAccess.Write);
             stream.Write(Encoding.UTF8.GetBytes(Presets.Text(preset)));
         }
-        catch (Exception e) when (e is IOException or UnauthorizedAccessException or NotSupportedException)
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException or NotSupportedException or ArgumentException)
         {
             var exists = File.Exists(file) || Directory.Exists(file);
             var problem = exists

@@ -9,6 +9,11 @@ internal static class NewFile
     /// <summary>What hinders it; null when the file is written.</summary>
     public static Finding? Write(string file, string text, bool overwrite)
     {
+        if (file.Length == 0)
+        {
+            return new Finding(Rules.FileNotWritable, Severity.Error, file, "a file needs a name") { Cure = "give one; nothing was written" };
+        }
+
         if (Directory.Exists(file) || (File.Exists(file) && !overwrite))
         {
             return new Finding(Rules.ForeignFile, Severity.Error, file, $"`{file}` is already there") { Cure = "choose another name, or say `--overwrite`; nothing was written" };

@@ -5,7 +5,7 @@ namespace TopLayout.Cli;
 /// <summary>
 /// The folder that <c>draw</c> writes into. Files appear whole or not at all: all are written into a folder of their own inside it, then
 /// renamed to their places. The manifest, written last, names every file with its hash; only listed files that still have their hash are
-/// replaced or removed, so nothing that somebody else put there or changed is lost, and no sheet of an earlier design stays behind.
+/// replaced or removed, so nothing that somebody else put there or changed is lost, and no sheet of another design stays behind.
 /// </summary>
 internal sealed class OutputFolder(string path)
 {
@@ -15,25 +15,31 @@ internal sealed class OutputFolder(string path)
     private string Staging => Path.Combine(_path, StagingName);
 
     /// <summary>
-    /// Replaces what the folder holds by the given files. Returns the names that stand in the way, in order; then nothing was changed.
-    /// Folders stand in the way even when foreign files may be overwritten.
+    /// Replaces what the folder holds by the given files, or only what they replace when the rest is kept and belongs to the same design. Nothing is
+    /// changed where names stand in the way; folders do even when foreign files may be overwritten.
     /// </summary>
+    /// <param name="files">The files.</param>
+    /// <param name="design">What tells their design from others.</param>
+    /// <param name="keepsRest">Whether other files of the same design stay.</param>
+    /// <param name="overwrite">Whether foreign files may be replaced.</param>
     /// <exception cref="IOException">The folder cannot be written, or another run is writing into it.</exception>
     /// <exception cref="UnauthorizedAccessException">The folder cannot be written.</exception>
-    public IReadOnlyList<string> Replace(IReadOnlyList<OutputFile> files, bool overwrite)
+    public Replaced Replace(IReadOnlyList<OutputFile> files, string design, bool keepsRest, bool overwrite)
     {
         Directory.CreateDirectory(_path);
         using var held = FolderLock.Hold(_path);
         var known = Manifest.Read(_path);
         var wanted = files.Select(f => f.Name).ToHashSet(StringComparer.Ordinal);
-        var stale = (known?.Names ?? []).Where(n => !wanted.Contains(n)).ToList();
+        var kept = keepsRest && known?.Design == design ? known : null;
+        var stale = kept is null ? (known?.Names ?? []).Where(n => !wanted.Contains(n)).ToList() : [];
         var inTheWay = InTheWay([.. wanted, .. stale], known, overwrite);
         if (inTheWay.Count == 0)
         {
-            Replace(files, stale, known);
+            var written = Manifest.Of(design, files);
+            Replace(files, stale, known, kept is null ? written : written.Beside(kept));
         }
 
-        return inTheWay;
+        return new Replaced(inTheWay, stale);
     }
 
     // No manifest: nothing is ours. One that somebody else wrote is itself in the way.
@@ -58,7 +64,7 @@ internal sealed class OutputFolder(string path)
             || (!overwrite && File.Exists(path) && known?.Lists(name, Manifest.Hash(File.ReadAllBytes(path))) != true);
     }
 
-    private void Replace(IReadOnlyList<OutputFile> files, List<string> stale, Manifest? known)
+    private void Replace(IReadOnlyList<OutputFile> files, List<string> stale, Manifest? known, Manifest next)
     {
         // What a run that was killed has left behind.
         DeleteStaging();
@@ -70,8 +76,6 @@ internal sealed class OutputFolder(string path)
                 Directory.CreateDirectory(Path.GetDirectoryName(Path.Combine(Staging, file.Name))!);
                 WriteWhole(Path.Combine(Staging, file.Name), file.Content);
             }
-
-            var next = Manifest.Of(files);
 
             // Should the run die among the renames, either version of each file is known to be ours.
             WriteManifest(next.Or(known));
@@ -131,4 +135,9 @@ internal sealed class OutputFolder(string path)
         stream.Write(content);
         stream.Flush(flushToDisk: true);
     }
+
+    /// <summary>What came of a replacement.</summary>
+    /// <param name="InTheWay">Names that stand in the way, in order; then nothing was changed.</param>
+    /// <param name="TakenAway">Names of the files of an earlier run that went.</param>
+    internal readonly record struct Replaced(IReadOnlyList<string> InTheWay, IReadOnlyList<string> TakenAway);
 }

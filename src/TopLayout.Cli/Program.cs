@@ -12,7 +12,14 @@ try
         return Usage.Refuse(parsed);
     }
 
-    return parsed.Invoke(new InvocationConfiguration { EnableDefaultExceptionHandler = false });
+    var code = parsed.Invoke(new InvocationConfiguration { EnableDefaultExceptionHandler = false });
+    Console.Out.Flush();
+    return code;
+}
+catch (IOException lost) when (lost.GetType() == typeof(IOException))
+{
+    // Files are written, and their faults said, elsewhere: what is left are the streams this program prints to.
+    return Streams.Lost(lost);
 }
 catch (Exception bug)
 {

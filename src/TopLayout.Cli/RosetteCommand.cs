@@ -1,4 +1,5 @@
 using System.CommandLine;
+using TopLayout.Lutherie.Designs;
 using TopLayout.Lutherie.Findings;
 using TopLayout.Lutherie.Shops.Rosettes;
 using TopLayout.Plans.Reports;
@@ -61,6 +62,11 @@ internal static class RosetteCommand
             return Print.UnknownName("way", way, known);
         }
 
+        if (way is not null && apply is null)
+        {
+            return Refuse("`--way` names the way that `--apply` writes, and there is no `--apply`", $"as in `toplayout rosette top.toml --hole 98 --way {way} --apply new.toml`");
+        }
+
         if (request.Hole is not { } diameter)
         {
             return Refuse("`rosette` needs `--hole`, the diameter of the new hole", "as in `toplayout rosette top.toml --hole 98`");
@@ -76,7 +82,8 @@ internal static class RosetteCommand
         var (report, refusal) = RefitShop.Weigh(text, request.Design, diameter, request.Ring);
         if (report is null)
         {
-            return Refuse(refusal!, "change the design or the size of the hole");
+            var hint = top.Layout.Design.Units == LengthUnit.Inch ? "; a number alone is mm here, inches are written as `3.875 in`" : "";
+            return Refuse(refusal!, $"change the design or the size of the hole{hint}");
         }
 
         if (request.Json)

@@ -82,17 +82,31 @@ public class DrawTests(ITestOutputHelper output)
         OutsideReader.CheckDrawing(output, ["--strict", .. allowed, "--gap", "0.05", "--closed", Walls, .. Directory.EnumerateFiles(folder, "*.dxf", SearchOption.AllDirectories)]);
     }
 
+    /// <summary>A sheet drawn again leaves the others of the same design; those of a design that has changed are old, and go.</summary>
     [Fact]
-    public void Draw_Only_WritesThatSheetAndTakesAwayWhatAnEarlierRunWrote()
+    public void Draw_Only_LeavesTheSameDesignAndTakesAwayAnother()
     {
         using var desk = new Desk();
-        var folder = desk.At("plans");
-        Toplayout.Run("draw", Toplayout.PresetFile("auditorium"), "--out", folder);
-        Assert.True(Directory.Exists(Path.Combine(folder, "parts")));
+        var (folder, design) = (desk.At("plans"), desk.At("top.toml"));
+        File.Copy(Toplayout.PresetFile("auditorium"), design);
+        Toplayout.Run("draw", design, "--out", folder);
+        var before = Toplayout.Contents(folder);
+        File.AppendAllText(Path.Combine(folder, "outline.svg"), "<!-- by hand -->");
 
-        var run = Toplayout.Run("draw", Toplayout.PresetFile("auditorium"), "--out", folder, "--only", "inside-plan", "--only", "rosette");
+        var again = Toplayout.Run("draw", design, "--out", folder, "--only", "inside-plan", "--paper", "A3");
 
-        Assert.Equal(0, run.Code);
+        Assert.Equal(0, again.Code);
+        Assert.Equal(before.Keys, Toplayout.Contents(folder).Keys);
+        Assert.EndsWith("<!-- by hand -->", File.ReadAllText(Path.Combine(folder, "outline.svg")), StringComparison.Ordinal);
+        Assert.Equal(
+            ["inside-plan-tiles.pdf", "outline.svg"],
+            Toplayout.Contents(folder).Where(f => f.Key != "toplayout.files.json" && !f.Value.SequenceEqual(before[f.Key])).Select(f => f.Key));
+
+        File.WriteAllBytes(Path.Combine(folder, "outline.svg"), before["outline.svg"]);
+        File.WriteAllText(design, File.ReadAllText(design).Replace("join_fret = 14", "join_fret = 13", StringComparison.Ordinal));
+        var changed = Toplayout.Run("draw", design, "--out", folder, "--only", "inside-plan", "--only", "rosette");
+
+        Assert.Contains("took away", changed.Errors, StringComparison.Ordinal);
         Assert.Equal(
             ["inside-plan-tiles.pdf", "inside-plan.dxf", "inside-plan.pdf", "inside-plan.svg", "rosette-tiles.pdf", "rosette.dxf", "rosette.pdf", "rosette.svg", "toplayout.files.json"],
             Toplayout.Contents(folder).Keys);

@@ -16,13 +16,15 @@ public static class SaddlePlaceCheck
     public static IEnumerable<Finding> Of(Layout layout)
     {
         var length = layout.Outline.Bounds.Height;
-        var share = layout.Frets.SaddleFromNeckEdge / length;
+
+        // To a tenth of a percent, as it is said.
+        var share = Math.Round(layout.Frets.SaddleFromNeckEdge / length, 3);
         var isUsual = share is >= UsualLow and <= UsualHigh;
         yield return new Finding(
             Rules.SaddlePlace,
             isUsual ? Severity.Pass : Severity.Remark,
             "saddle",
-            $"the saddle lies at {Say.Percent(share)} of the body's length; usual is from {Say.Percent(UsualLow)} to {Say.Percent(UsualHigh)}")
+            $"the saddle lies at {Say.Tenth(share * 100)} % of the body's length; usual is from {Say.Percent(UsualLow)} to {Say.Percent(UsualHigh)}")
         {
             Measured = new Measurement(share, "", share < UsualLow ? UsualLow : UsualHigh),
             Where = (layout.Saddle.Bass, layout.Saddle.Treble),

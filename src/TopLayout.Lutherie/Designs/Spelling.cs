@@ -7,8 +7,8 @@ public static class Spelling
     private const int ShortestPart = 3;
 
     /// <summary>
-    /// The nearest word within a third of the length (at least one change), or else the shortest that contains the text; null when there
-    /// is none.
+    /// The nearest word within a third of the length (at least one change, and less than half), or else the shortest that contains the text;
+    /// null when there is none.
     /// </summary>
     public static string? Nearest(string text, IEnumerable<string> known)
     {
@@ -22,7 +22,8 @@ public static class Spelling
             .Select(word => (Word: word, Distance: Distance(text.ToLowerInvariant(), word.ToLowerInvariant())))
             .OrderBy(pair => pair.Distance).ThenBy(pair => pair.Word, StringComparer.Ordinal)
             .FirstOrDefault();
-        return best.Word is not null && best.Distance <= Math.Max(1, Math.Max(text.Length, best.Word.Length) / 3)
+        var longer = Math.Max(text.Length, best.Word?.Length ?? 0);
+        return best.Word is not null && best.Distance <= Math.Max(1, longer / 3) && 2 * best.Distance < longer
             ? best.Word
             : Containing(text, words);
     }

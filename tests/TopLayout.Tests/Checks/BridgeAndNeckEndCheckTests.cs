@@ -1,3 +1,4 @@
+using System.Globalization;
 using TopLayout.Lutherie.Checks;
 using TopLayout.Lutherie.Findings;
 using TopLayout.Lutherie.Parts;
@@ -118,6 +119,51 @@ public class BridgeAndNeckEndCheckTests
         var finding = Assert.Single(findings, f => f.Subject == "locating pin, neck and neck block");
         Check.Near(room, finding.Measured!.Value.Value, 1e-6, "into the block");
         Assert.Equal(severity, finding.Severity);
+    }
+
+    /// <summary>The preset's bridge is 9 thick, its slot 74 long, its strings 55 apart, its saddle 55/cos a with tan a = 2.5/55: 55.06 long.</summary>
+    [Theory]
+    [InlineData("depth = 5", "depth = 5", 4, Severity.Pass, 9.47, Severity.Pass)]
+    [InlineData("depth = 5", "depth = 7.5", 1.5, Severity.Remark, 9.47, Severity.Pass)]
+    [InlineData("depth = 5", "depth = 9", 0, Severity.Fail, 9.47, Severity.Pass)]
+    [InlineData("length = 74", "length = 58", 4, Severity.Pass, 1.47, Severity.Remark)]
+    [InlineData("length = 74", "length = 50", 4, Severity.Pass, -2.53, Severity.Fail)]
+    public void Saddle_InItsSlot_HasAFloorAndReachesPastTheStrings(string line, string edited, double floor, Severity atFloor, double beyond, Severity atEnds)
+    {
+        var findings = Of(t => t.Replaced(line, edited), SaddleHoldCheck.Of);
+
+        Check.Near(floor, findings[0].Measured!.Value.Value, 1e-9, "floor");
+        Check.Near(beyond, findings[1].Measured!.Value.Value, 0.01, "past the strings");
+        Assert.Equal((atFloor, atEnds), (findings[0].Severity, findings[1].Severity));
+    }
+
+    /// <summary>Pins along a saddle 55.06 long, with holes of 5: six stand 11.01 apart, eight 7.87, ten 6.12, twelve 5.005.</summary>
+    [Theory]
+    [InlineData(6, 6.01, Severity.Pass)]
+    [InlineData(8, 2.87, Severity.Remark)]
+    [InlineData(10, 1.12, Severity.Remark)]
+    [InlineData(12, 0.005, Severity.Fail)]
+    [InlineData(24, -2.606, Severity.Fail)]
+    public void Pins_OfANumber_LeaveWoodBetweenThem(int pins, double web, Severity severity)
+    {
+        var finding = Assert.Single(Of(t => t.Replaced("pins = 6", $"pins = {pins}"), PinWoodCheck.Of), f => f.Subject == "wood between the pins");
+
+        Check.Near(web, finding.Measured!.Value.Value, 0.005, "wood between");
+        Assert.Equal(severity, finding.Severity);
+    }
+
+    /// <summary>The pins stand 5.5 and more to either side of the centre line, their holes 3: a bar of 5 on the centre line keeps off them, one 5.5 across lies under the fourth.</summary>
+    [Theory]
+    [InlineData(5.5, true)]
+    [InlineData(0, false)]
+    public void Pins_IntoABrace_Fail(double across, bool isHit)
+    {
+        var bar = $"[[bar]]\nfrom_neck_edge = 305\nacross = {across.ToString(CultureInfo.InvariantCulture)}\nangle = 0\nends = \"floating\"\nlength = 60\nwidth = 5\n";
+
+        var hits = Of(t => t.Without("[bridge_plate]").Without("[[tone_bar]]").Without("[[tone_bar]]").With(bar), PinWoodCheck.Of).Where(f => f.Severity == Severity.Fail).ToList();
+
+        Assert.Equal(isHit, hits.Count == 1);
+        Assert.All(hits, f => Assert.StartsWith("bridge pin 4 and bar", f.Subject, StringComparison.Ordinal));
     }
 
     private static Finding One(Func<string, string> edit, Rule rule) => Assert.Single(Of(edit), f => f.Rule == rule);

@@ -36,6 +36,25 @@ public class LedgeCheckTests
         }
     }
 
+    /// <summary>The top is 2.8 and the lining 4 high: the lining ends 6.8 down. A binding of 2.1 is as wide as the side.</summary>
+    [Theory]
+    [InlineData("width = 2.1\ndepth = 7.5", 0.7)]
+    [InlineData("width = 2\ndepth = 7.5", null)]
+    [InlineData("width = 2.5\ndepth = 6.8", null)]
+    public void Ledge_BelowTheLining_OpensTheBox(string lines, double? beyond)
+    {
+        var layout = Built.Preset("auditorium", t => t.Replaced("height = 16", "height = 4").With($"[binding]\n{lines}"));
+
+        var finding = LedgeCheck.Of(layout).SingleOrDefault(f => f.Subject == "binding ledge and side");
+
+        Assert.Equal(beyond is null, finding is null);
+        if (beyond is { } mm)
+        {
+            Check.Near(mm, finding!.Measured!.Value.Value, 1e-9, lines);
+            Assert.Equal(Severity.Fail, finding.Severity);
+        }
+    }
+
     /// <summary>A new purfling behind an old binding of 2: the wider of the two reaches 3.5 in, and 5.1 of 8.6 are left; of 4 in all, 4.6.</summary>
     [Theory]
     [InlineData(2, 5.1)]

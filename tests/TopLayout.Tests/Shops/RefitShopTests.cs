@@ -136,6 +136,21 @@ public class RefitShopTests
         Check.Near(12, row.WidthMm, 1e-9, "width");
     }
 
+    /// <summary>
+    /// By hand: the preset's 48 tiles, a motif of 4, lie at 50 + 4 + 1.2 + 3.25 = 58.45, 7.65 long; at 55.95 they are 45.95, so 46, 7.64 long, and no
+    /// whole number of motifs.
+    /// </summary>
+    [Fact]
+    public void Segments_ThatBreakTheMotif_AreWrittenAsLongAsTheyAre()
+    {
+        var (report, _) = RefitShop.Weigh(Built.PresetText("auditorium"), "a.toml", 95, null);
+
+        var tried = Assert.Single(report!.Options, o => o.Option.Key == "segments");
+        var row = Assert.Single(Rosette.Channels(Layout(tried.Text!).Design, 47.5).SelectMany(c => c.Rings), r => r.Tiles is not null);
+        Assert.Equal(46, row.Tiles!.Count);
+        Assert.Contains("the pattern of 4 breaks", tried.Option.Reason, StringComparison.Ordinal);
+    }
+
     [Fact]
     public void Report_SaysFillersAndAnOvalRing()
     {

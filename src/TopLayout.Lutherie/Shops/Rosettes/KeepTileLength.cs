@@ -39,7 +39,7 @@ public sealed class KeepTileLength() : RefitStrategy("keep-length", "lay the til
         return count > Rings.Tiles.Possible!.Value.High ? (RefitVerdict.Refused, $"it takes {count} tiles; {Rings.Tiles.Possible.Value.High} is the most a design may say", "")
             : size <= count * ShareMm ? (RefitVerdict.Recommended, $"the residue of {Fine(residue)} comes to {Fine(size / count)} a joint", "shared by all joints")
             : size <= hidden ? (RefitVerdict.Recommended, $"the residue of {Fine(residue)} hides under the board, which covers {Fine(hidden)}", "one make-up tile, under the fretboard")
-            : (RefitVerdict.Refused, $"the residue of {Fine(residue)} is {Fine(size / count)} a joint where {Fine(ShareMm)} is not seen, and the board hides {Fine(hidden)}", "");
+            : (RefitVerdict.Refused, $"the residue of {Fine(residue)} is {Mm.Thousandths(size / count)} a joint where {Fine(ShareMm)} is not seen, and the board hides {Fine(hidden)}", "");
     }
 
     private static string Cost(int was, int now) => now == was ? "the tiles lifted and laid again"

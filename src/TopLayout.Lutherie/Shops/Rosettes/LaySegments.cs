@@ -35,11 +35,19 @@ public sealed class LaySegments() : RefitStrategy("segments", "cut the ring into
         return refit.Ring.Tiles is { } tiles ? WithTiles(option, refit, tiles, inner) : option;
     }
 
-    // The tiles stay as long as they are, so what is let in or left over changes their number.
+    // The tiles stay as long as they are, so what is let in or left over changes their number; a pattern that it does not close breaks once.
     private static RefitOption WithTiles(RefitOption option, RefitCase refit, OldTiles tiles, double inner)
     {
         var (was, now) = TileRadii.Of(refit, tiles, inner);
-        var count = Rings.Nearest(tiles.Count * now / was, tiles.Repeat);
-        return option with { Tiles = count, Changes = TileRadii.Kept(refit, tiles, was, count) };
+        var count = Rings.Nearest(tiles.Count * now / was, 1);
+        var laid = option with { Tiles = count, Changes = TileRadii.Kept(refit, tiles, was, count) };
+        return count % tiles.Repeat == 0 ? laid : laid with
+        {
+            Reason = $"{laid.Reason}; with {Say.Count(count)} tiles the pattern of {Say.Count(tiles.Repeat)} breaks at one of them",
+            Changes = [.. laid.Changes, .. tiles.RingNumber is { } number && Motif(count) is { } motif ? [new RefitChange(Rings.Repeat.To(motif), number)] : (ReadOnlySpan<RefitChange>)[]],
+        };
     }
+
+    // The smallest motif that closes with a number of tiles; the whole row for a prime number. Null where a design can say none.
+    private static int? Motif(int count) => Enumerable.Range(2, (int)Rings.Repeat.Possible!.Value.High - 1).Where(m => count % m == 0).Select(m => (int?)m).FirstOrDefault();
 }
