@@ -22,6 +22,9 @@ public static class ChannelFloorCheck
         _ => design.Get(BridgePins.Style).Value == BridgeStyle.Tie ? NylonMm : SteelMm,
     };
 
+    // A channel less deep holds no inlay, mm. Common practice, no source.
+    private const double ShallowestMm = 0.4;
+
     /// <summary>One finding per channel.</summary>
     public static IEnumerable<Finding> Of(Layout layout) => Of(layout, UsualMm(layout.Design));
 
@@ -41,6 +44,8 @@ public static class ChannelFloorCheck
             Measured = new Measurement(floor, "mm", severity >= Severity.Warning ? LeastMm : usual),
             Place = Rosette.DepthPlace(layout.Design, pair.Second),
             OtherPlaces = [layout.Design[Plate.Thickness].Place],
-            Cure = severity == Severity.Pass ? null : $"make the channel {Say.Mm(Math.Max(0, layout.Top.ThicknessMm - usual))} deep or less, and its inlay thinner",
+            Cure = severity == Severity.Pass ? null
+                : layout.Top.ThicknessMm - usual >= ShallowestMm ? $"make the channel {Say.Mm(layout.Top.ThicknessMm - usual)} deep or less, and its inlay thinner"
+                : $"leave the top {Say.Mm(channel.ThicknessMm + usual)} thick there, or do without the channel",
         };
 }

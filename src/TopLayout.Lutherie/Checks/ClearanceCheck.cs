@@ -32,6 +32,7 @@ public static class ClearanceCheck
         var (design, tip, side) = (layout.Design, tongue.Footprint.Bounds.Min.Y, brace.Footprint.Bounds.Max.Y);
         var (gap, length) = (tip - side, tongue.Footprint.Bounds.Height);
         var fits = Math.Floor((length + gap - TongueMm) * 10) / 10;
+        var canBeShorter = fits > 0 && (design.Get(Tongue.Shape).Value != TongueShape.Tapered || fits >= Tongue.Said(design).LeastLength);
         var severity = gap < -Tolerances.TouchMm ? Severity.Fail : gap < TongueMm - Tolerances.TouchMm ? Severity.Remark : Severity.Pass;
         yield return new Finding(
             Rules.LittleRoom,
@@ -44,7 +45,7 @@ public static class ClearanceCheck
             Place = design.PlaceOf(Tongue.Length),
             OtherPlaces = [brace.Places[0], design.PlaceOf(Block.Neck.Length)],
             Cure = severity == Severity.Pass ? null
-                : (fits > 0 ? $"`length = {Say.Tenth(fits)}` of the tongue leaves {Say.Mm(TongueMm)}; or " : "") + "shorten the neck block, or move the brace towards the hole",
+                : (canBeShorter ? $"`length = {Say.Tenth(fits)}` of the tongue leaves {Say.Mm(TongueMm)}; or " : "") + "shorten the neck block, or move the brace towards the hole",
         };
     }
 

@@ -19,7 +19,7 @@ public static class LedgeCheck
     {
         var design = layout.Design;
         var (isOld, isCut) = (design.Has(Ledge.Section), design.Has(Binding.Section));
-        return [.. isOld || isCut ? [Wood(design, isOld, isCut)] : (ReadOnlySpan<Finding>)[], .. isCut ? [.. BraceEnds(layout), .. Through(layout)] : (ReadOnlySpan<Finding>)[]];
+        return [.. isOld || isCut ? [Wood(design, isOld, isCut)] : (ReadOnlySpan<Finding>)[], .. isOld ? PastThePlate(layout) : [], .. isCut ? [.. BraceEnds(layout), .. Through(layout)] : (ReadOnlySpan<Finding>)[]];
     }
 
     // A new top behind an old binding may have a purfling besides: the wider of both counts, once.
@@ -60,6 +60,32 @@ public static class LedgeCheck
             $"the ledges cut {Say.Mm(cut)} off the ends of braces such as the {let.Name} and leave {Say.Mm(Math.Max(0, left))} of them in the lining; {Say.Mm(UsualMm)} or more is usual",
             "make the binding narrower, or its purfling's ledge no deeper than the top",
             [design.PlaceOf(Binding.Width), let.Places[0]]);
+    }
+
+    // Behind an old binding wider than the sides the top ends inside them, and what is drawn up to the sides has no top over its end.
+    private static IEnumerable<Finding> PastThePlate(Layout layout)
+    {
+        var design = layout.Design;
+        var past = design[Ledge.Binding].Value - design[Rim.SideThickness].Value;
+        var plate = Region.Inside(layout.Body.PlateEdge);
+        var over = past <= Tolerances.TouchMm ? [] : layout.Members
+            .Where(m => m.Face == TopFace.Inside && m.Kind is MemberKind.Bar or MemberKind.Plate && m.Footprint.Subtract(plate).Area > Tolerances.ShortestMm).ToList();
+        if (over.Count == 0)
+        {
+            yield break;
+        }
+
+        yield return new Finding(
+            Rules.LedgeLeaves,
+            Severity.Note,
+            "brace ends and plate",
+            $"the top ends {Say.Mm(past)} inside the sides, behind the binding: the {(over.Count > 1 ? $"{over[0].Name}, and {Say.Count(over.Count - 1)} more, reach" : $"{over[0].Name} reaches")} past it into the linings")
+        {
+            Measured = new Measurement(past, "mm", 0),
+            Place = design[Ledge.Binding].Place,
+            OtherPlaces = [over[0].Places[0]],
+            Cure = "end the braces at the plate's edge, and cut their pockets no further out; or leave less of the binding",
+        };
     }
 
     // Below the lining only the side is left, and a ledge as wide as that goes through it.

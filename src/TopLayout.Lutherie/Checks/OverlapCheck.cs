@@ -18,7 +18,8 @@ public static class OverlapCheck
     public static IEnumerable<Finding> Of(Layout layout)
     {
         var solid = layout.Members.Where(m => m.Kind != MemberKind.Channel).ToList();
-        var found = new OverlapSearch(solid).PartsUnderEach(MostSearched).SelectMany(p => Findings(p.Member, p.Under)).Concat(BridgeOnRosette(layout)).ToList();
+        var search = new OverlapSearch(solid);
+        var found = search.PartsUnderEach(MostSearched).SelectMany(p => Findings(search, p.Member, p.Under)).Concat(BridgeOnRosette(layout)).ToList();
         return found.Count > 0
             ? found
             : [new Finding(Rules.PartsOverlap, Severity.Pass, "all parts", "no two parts on one face overlap") { Measured = new Measurement(0, "", 0) }];
@@ -53,10 +54,10 @@ public static class OverlapCheck
         }
     }
 
-    private static IEnumerable<Finding> Findings(Member member, IReadOnlyList<(Member Other, Segment Where)> under) =>
-        under.Count > MostPairs ? [Pile(member, under)] : under.Select(u => Overlap(u.Other, member, u.Where));
+    private static IEnumerable<Finding> Findings(OverlapSearch search, Member member, IReadOnlyList<(Member Other, Segment Where)> under) =>
+        under.Count > MostPairs ? [Pile(member, under)] : under.Select(u => Overlap(search, u.Other, member, u.Where));
 
-    private static Finding Overlap(Member a, Member b, Segment where) => new(
+    private static Finding Overlap(OverlapSearch search, Member a, Member b, Segment where) => new(
         Rules.PartsOverlap,
         Severity.Fail,
         $"{a.Name} and {b.Name}",
@@ -66,9 +67,9 @@ public static class OverlapCheck
         Where = (where.Start, where.End),
         Place = b.Places[0],
         OtherPlaces = [a.Places[0]],
-        Cure = OverlapSearch.LeastMove(a, b) is var (mm, way)
+        Cure = search.LeastMove(a, b) is var (mm, way)
             ? $"move the {b.Name} {Say.Mm(mm)} {way}, or turn or shorten one of the two"
-            : $"move, turn or shorten the {b.Name} or the {a.Name}",
+            : $"there is no room for it beside the {a.Name}: turn, shorten or narrow the {b.Name}, or leave one of the two out",
     };
 
     private static Finding Pile(Member member, IReadOnlyList<(Member Other, Segment Where)> under)

@@ -39,9 +39,14 @@ internal sealed class OverlapSearch(IReadOnlyList<Member> members)
         }
     }
 
-    /// <summary>The least move of the second part along or across the body, to a tenth of a mm, that takes it off the first; null when neither way does.</summary>
-    public static (double Mm, string Way)? LeastMove(Member first, Member second)
+    /// <summary>
+    /// The least move of the second part along or across the body, to a tenth of a mm, that takes it off the first and onto no other; null when
+    /// neither way does.
+    /// </summary>
+    public (double Mm, string Way)? LeastMove(Member first, Member second)
     {
+        // What it is joined with goes along, or is cut anew.
+        var rest = members.Where(m => m != first && m != second && m.Face == second.Face && !AreJoined(m, second)).ToList();
         var box = first.Footprint.Intersect(second.Footprint).Bounds;
         if (box.IsEmpty)
         {
@@ -58,7 +63,7 @@ internal sealed class OverlapSearch(IReadOnlyList<Member> members)
         {
             var least = Math.Ceiling(mm * 10) / 10;
             var moved = second.Footprint.Placed(Placement.Moved(way.X * least, way.Y * least));
-            if (!(best?.Mm <= least) && Within(first.Footprint, moved) is null && Within(moved, first.Footprint) is null)
+            if (!(best?.Mm <= least) && Shared(first.Footprint, moved) is null && !rest.Exists(m => m.Footprint.Bounds.Overlaps(moved.Bounds) && Shared(m.Footprint, moved) is not null))
             {
                 best = (least, name);
             }

@@ -65,8 +65,12 @@ public sealed class Layout
     /// <summary>The member of that name; null when the design has none.</summary>
     public Member? Find(string name) => Members.FirstOrDefault(m => m.Name == name);
 
-    /// <summary>What of a member's footprint glue can hold: without the hole, and without what is cut into the glued faces.</summary>
-    public Region GluedArea(Member member) => Marks.Where(m => m.IsCovered && m.Face == member.Face).Select(m => m.Line).Append(Hole.Edge)
-        .Where(free => free.Bounds.Overlaps(member.Footprint.Bounds))
-        .Aggregate(member.Footprint, (area, free) => area.Subtract(Region.Inside(free)));
+    /// <summary>What of a member's footprint glue can hold on the top: on the plate, without the hole, and without what is cut into the glued faces.</summary>
+    public Region GluedArea(Member member)
+    {
+        var onPlate = Body.PlateEdge == Outline ? member.Footprint : member.Footprint.Intersect(Region.Inside(Body.PlateEdge));
+        return Marks.Where(m => m.IsCovered && m.Face == member.Face).Select(m => m.Line).Append(Hole.Edge)
+            .Where(free => free.Bounds.Overlaps(member.Footprint.Bounds))
+            .Aggregate(onPlate, (area, free) => area.Subtract(Region.Inside(free)));
+    }
 }

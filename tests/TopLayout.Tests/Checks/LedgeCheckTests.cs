@@ -36,6 +36,24 @@ public class LedgeCheckTests
         }
     }
 
+    /// <summary>The sides are 2.1: behind a binding of 5 the top ends 2.9 inside them, and every brace let into the linings reaches past it.</summary>
+    [Theory]
+    [InlineData("5", 2.9)]
+    [InlineData("2", null)]
+    public void OldLedge_WiderThanTheSides_SaysWhatReachesPastThePlate(string binding, double? past)
+    {
+        var layout = Built.Preset("auditorium", t => t.With($"[ledge]\nbinding = {binding}"));
+
+        var finding = LedgeCheck.Of(layout).SingleOrDefault(f => f.Subject == "brace ends and plate");
+
+        Assert.Equal(past, finding?.Measured?.Value is { } mm ? Math.Round(mm, 9) : null);
+
+        // Glue holds them on the plate only.
+        var (leg, plate) = (layout.Find(XBrace.BassLeg)!, layout.Body.PlateEdge);
+        Assert.All(layout.GluedArea(leg).Edges, e => Assert.True(plate.Contains(e.PointAt(0.5)) || plate.DistanceTo(e.PointAt(0.5)) < 1e-6));
+        Assert.Equal(past is not null, layout.GluedArea(leg).Area < leg.Footprint.Area - 1);
+    }
+
     /// <summary>The top is 2.8 and the lining 4 high: the lining ends 6.8 down. A binding of 2.1 is as wide as the side.</summary>
     [Theory]
     [InlineData("width = 2.1\ndepth = 7.5", 0.7)]
@@ -61,7 +79,7 @@ public class LedgeCheckTests
     [InlineData(4, 4.6)]
     public void Ledge_OldAndCut_IsJudgedOnceByTheWider(double old, double left)
     {
-        var finding = Assert.Single(Of(FormattableString.Invariant($"width = 2\npurfling_width = 1.5\n[ledge]\nbinding = {old}")), f => f.Rule == Rules.LedgeLeaves);
+        var finding = Assert.Single(Of(FormattableString.Invariant($"width = 2\npurfling_width = 1.5\n[ledge]\nbinding = {old}")), f => f.Subject == "ledge");
 
         Check.Near(left, finding.Measured!.Value.Value, 1e-9, "wood left");
         Assert.Equal(Severity.Pass, finding.Severity);
