@@ -81,7 +81,7 @@ internal sealed class SheetBoard
     {
         var placed = LabelPlacer.Place(_shapes, _requests, Extents.Grown(4));
         var frames = placed.Shapes.OfType<LabelShape>().Select(l => l.Frame.Grown(l.HeightMm * LabelPlacer.ClearancePerHeight)).ToList();
-        return Sheet.Around(name, title, description, [.. Strokes(placed.Shapes), .. BrokenLines.Of(_shapes, frames), .. placed.Shapes], marginMm, [.. _whole]);
+        return Sheet.Around(name, title, description, [.. Strokes(placed.Shapes), .. BrokenLines.Of(_shapes, frames), .. placed.Shapes], marginMm, [.. _whole], [TitleBlock.Part, Legend.Part]);
     }
 
     private List<Shape> Strokes(IEnumerable<Shape> placed)

@@ -12,7 +12,8 @@ namespace TopLayout.Plans.Sheets;
 /// </summary>
 internal static class TitleBlock
 {
-    private const string Part = "title block";
+    /// <summary>The part it is drawn under.</summary>
+    public const string Part = "title block";
     private static readonly (double StepMm, int Steps, string Length) Metric = (25, 4, "100 mm");
     private static readonly (double StepMm, int Steps, string Length) Inches = (25.4, 4, "4 in");
 

@@ -209,15 +209,15 @@ public class PdfWriterTests
         Check.Near(0, page?.Center.DistanceTo(sheet.Page.Center) ?? 0, 1e-9, "middle");
     }
 
-    /// <summary>Left and right half share the strip about the centre line and show nothing of the other side.</summary>
+    /// <summary>Left and right half share the strip about the centre line and show nothing of the other side; a mm is left for the lines' width.</summary>
     [Fact]
     public void Half_OfASheet_IsClippedBesideTheCentreLine()
     {
         var sheet = TopLayout.Drawing.Sheet.Around("s", "S", "S.", [new ContourShape("a", Role.Cut, Contour.Rectangle(new Box2(new Point2(-200, -300), new Point2(200, 0))))]);
         string Text(SheetHalf half) => Encoding.Latin1.GetString(Bytes((s, stream) => TiledPdfWriter.Write(s, stream, Paper.A4, ScaleCorrection.None, half), sheet));
 
-        Assert.Contains("-210 -310 218 320 re W n", Text(SheetHalf.Left), StringComparison.Ordinal);
-        Assert.Contains("-8 -310 218 320 re W n", Text(SheetHalf.Right), StringComparison.Ordinal);
+        Assert.Contains("-201 -301 209 302 re W n", Text(SheetHalf.Left), StringComparison.Ordinal);
+        Assert.Contains("-8 -301 209 302 re W n", Text(SheetHalf.Right), StringComparison.Ordinal);
     }
 
     private static IEnumerable<Point2[]> Cubics(string content) => Regex.Matches(content, @"(\S+) (\S+) (\S+) (\S+) (\S+) (\S+) c\n")
