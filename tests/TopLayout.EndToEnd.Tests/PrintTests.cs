@@ -125,7 +125,7 @@ public class PrintTests(ITestOutputHelper output)
             same.Compare(tile.Name, grid.Trim(tile).Grown(-5).Common(sheet.Page), (drawing, OnSheet), (pages[index + 1], p => OnPage(p + TileFurniture.Shift(tile))));
         }
 
-        var shift = new Overview(tiled, Paper.A4, "printed without correction").ApartShift!.Value;
+        var shift = new Overview(tiled, Paper.A4, Ruler.Millimetres, "printed without correction").ApartShift!.Value;
         Assert.NotEmpty(tiled.Apart);
         foreach (var label in tiled.Apart.OfType<LabelShape>())
         {

@@ -20,6 +20,7 @@ internal sealed class Overview
 
     private readonly TiledSheet _tiled;
     private readonly TileGrid _grid;
+    private readonly Ruler _ruler;
     private readonly List<string> _lines;
     private readonly List<Shape> _apart;
     private readonly Vec2 _apartShift;
@@ -27,10 +28,11 @@ internal sealed class Overview
 
     /// <param name="tiled">The sheet.</param>
     /// <param name="paper">The paper.</param>
+    /// <param name="ruler">What the bars are whole on.</param>
     /// <param name="corrected">How the print is corrected, in words.</param>
-    public Overview(TiledSheet tiled, Paper paper, string corrected)
+    public Overview(TiledSheet tiled, Paper paper, Ruler ruler, string corrected)
     {
-        (_tiled, _grid) = (tiled, tiled.Grid);
+        (_tiled, _grid, _ruler) = (tiled, tiled.Grid, ruler);
         _lines = [.. Lines(paper, corrected)];
         _apart = [.. Framed()];
         var room = new Box2(new Point2(MarginMm, MarginMm), new Point2(_grid.WidthMm - MarginMm, _grid.HeightMm - MarginMm - (_lines.Count * LineMm) - 2));
@@ -83,7 +85,7 @@ internal sealed class Overview
             yield return new LabelShape(Part, Role.Text, line, new Point2(MarginMm, _grid.HeightMm - MarginMm - ((i + 1) * LineMm) + 2), TextMm);
         }
 
-        foreach (var shape in ScaleBars.Of(_grid.WidthMm, _grid.HeightMm))
+        foreach (var shape in ScaleBars.Of(_grid.WidthMm, _grid.HeightMm, _ruler))
         {
             yield return shape;
         }
@@ -118,7 +120,7 @@ internal sealed class Overview
         }
 
         yield return "Print at actual size, 100 %, not fitted to the page, on one side only.";
-        yield return $"Check with a ruler that the bars measure {Bar(_grid.WidthMm)} and {Bar(_grid.HeightMm)} mm, on this page and the last.";
+        yield return $"Check with a ruler that the bars measure {Bar(_grid.WidthMm)} and {Bar(_grid.HeightMm)}, on this page and the last.";
         if (tiles > 1)
         {
             yield return "Cut along a joint, lay it over its neighbour, cross on cross; tape, and measure the whole again.";
@@ -151,5 +153,5 @@ internal sealed class Overview
 
     private double Scale(Box2 room) => Math.Max(0, Math.Min(room.Width / _grid.Bounds.Width, room.Height / _grid.Bounds.Height));
 
-    private static string Bar(double sideMm) => NumberFormat.Trimmed(ScaleBars.LengthOn(sideMm), 0);
+    private string Bar(double sideMm) => ScaleBars.Said(ScaleBars.LengthOn(sideMm, _ruler), _ruler);
 }

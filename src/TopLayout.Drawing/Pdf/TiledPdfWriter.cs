@@ -14,19 +14,20 @@ public static class TiledPdfWriter
     /// <param name="paper">The paper of all pages; it lies or stands, whichever needs fewer.</param>
     /// <param name="correction">How the printer is corrected; the whole page is stretched round its middle, bars and all.</param>
     /// <param name="half">One side of the sheet's centre line, x = 0, with a fold line on it; null for the whole sheet.</param>
-    public static void Write(Sheet sheet, Stream output, Paper paper, ScaleCorrection correction, SheetHalf? half = null)
+    /// <param name="ruler">What the bars are whole on.</param>
+    public static void Write(Sheet sheet, Stream output, Paper paper, ScaleCorrection correction, SheetHalf? half = null, Ruler ruler = Ruler.Millimetres)
     {
         var tiled = TiledSheet.Of(sheet, paper, half);
         var (grid, book) = (tiled.Grid, new PdfBook(tiled.Drawing));
         if (grid.Tiles.Length > 1 || !tiled.Apart.IsEmpty)
         {
-            var overview = new Overview(tiled, paper, Corrected(correction));
+            var overview = new Overview(tiled, paper, ruler, Corrected(correction));
             var content = Page(grid, correction).Save().Place(overview.MapShift, overview.MapScale, overview.MapScale).Clip(grid.Shown).Draw(PdfBook.Drawing).Restore();
             overview.DrawApart(content);
             Finish(book, grid, content, overview.Furniture(), new Box2(new Point2(0, 0), new Point2(grid.WidthMm, grid.HeightMm)));
         }
 
-        var furniture = new TileFurniture(grid, sheet.Title, Corrected(correction), isHalf: half is not null);
+        var furniture = new TileFurniture(grid, sheet.Title, Corrected(correction), isHalf: half is not null, ruler);
         foreach (var tile in grid.Tiles)
         {
             var content = Page(grid, correction)
