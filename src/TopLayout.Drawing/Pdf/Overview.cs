@@ -111,7 +111,7 @@ internal sealed class Overview
     private IEnumerable<string> Lines(Paper paper, string corrected)
     {
         var tiles = _grid.Tiles.Length;
-        yield return _tiled.Drawing.Title;
+        yield return $"Overview: {_tiled.Drawing.Title}";
         yield return $"{NumberFormat.Whole(tiles)} page{(tiles > 1 ? "s" : "")} of {paper.Name} after this one. This map is not to scale; its two bars are.";
         if (!_tiled.Apart.IsEmpty)
         {
