@@ -71,13 +71,9 @@ internal sealed class MarkedStretch
             foreach (var path in _paths)
             {
                 bool IsNear(Contour other) => Ends(path).Any(e => Ends(other).Any(o => o.DistanceTo(e) < OnePieceMm));
-                var piece = pieces.Find(p => p.Exists(IsNear));
-                if (piece is null)
-                {
-                    pieces.Add(piece = []);
-                }
-
-                piece.Add(path);
+                var near = pieces.Where(p => p.Exists(IsNear)).ToList();
+                pieces.RemoveAll(near.Contains);
+                pieces.Add([.. near.SelectMany(p => p), path]);
             }
 
             return pieces.Select(p => p.MaxBy(c => c.Length)!);
