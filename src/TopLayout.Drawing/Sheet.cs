@@ -51,6 +51,9 @@ public sealed class Sheet
     /// <summary>Boxes, mm, whose contents are of use only in one piece: a print in pages shows them on one of its pages or not at all.</summary>
     public ImmutableArray<Box2> Whole { get; init; } = [];
 
+    /// <summary>Parts that explain the drawing and need not stand beside it: a print in pages may gather them, whole, on its first page.</summary>
+    public ImmutableArray<string> Apart { get; init; } = [];
+
     /// <summary>What is drawn, in order, each wall once.</summary>
     public ImmutableArray<Shape> Shapes { get; }
 
@@ -60,12 +63,16 @@ public sealed class Sheet
     /// <summary>The smallest box round all shapes, letters included, mm; empty when nothing is drawn.</summary>
     public Box2 Extents => Box2.Around(Shapes.Select(s => s.Bounds));
 
+    /// <summary>The same sheet without some shapes.</summary>
+    public Sheet Without(Func<Shape, bool> isLeftOut) => new(Name, Title, Description, Page, Shapes.Where(s => !isLeftOut(s))) { Whole = Whole, Apart = Apart };
+
     /// <summary>A sheet whose page is the box round its shapes and a margin, mm, &gt; 0, made up to whole mm.</summary>
-    public static Sheet Around(string name, string title, string description, IEnumerable<Shape> shapes, double marginMm = 10, IEnumerable<Box2>? whole = null)
+    public static Sheet Around(
+        string name, string title, string description, IEnumerable<Shape> shapes, double marginMm = 10, IEnumerable<Box2>? whole = null, IEnumerable<string>? apart = null)
     {
         var list = shapes.ToList();
         var box = Box2.Around(list.Select(s => s.Bounds)).Grown(marginMm);
         var (x, y) = ((Math.Ceiling(box.Width) - box.Width) / 2, (Math.Ceiling(box.Height) - box.Height) / 2);
-        return new Sheet(name, title, description, new Box2(box.Min - new Vec2(x, y), box.Max + new Vec2(x, y)), list) { Whole = [.. whole ?? []] };
+        return new Sheet(name, title, description, new Box2(box.Min - new Vec2(x, y), box.Max + new Vec2(x, y)), list) { Whole = [.. whole ?? []], Apart = [.. apart ?? []] };
     }
 }

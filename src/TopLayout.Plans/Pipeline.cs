@@ -54,20 +54,21 @@ public static class Pipeline
     /// <param name="begins">Told the sheet whose files are begun, and how many are with it.</param>
     public static IReadOnlyList<OutputFile> Files(ReviewedTop top, DrawOptions options, IReadOnlyList<DrawnSheet> sheets, Action<DrawnSheet, int>? begins = null)
     {
-        var paper = options.Paper ?? (top.Layout.Design.Units == LengthUnit.Inch ? Paper.Letter : Paper.A4);
-        var files = SideBySide.Each(sheets, s => Files(s, options, paper), begins).SelectMany(f => f);
+        var (paper, ruler) = top.Layout.Design.Units == LengthUnit.Inch ? (Paper.Letter, Ruler.Inches) : (Paper.A4, Ruler.Millimetres);
+        paper = options.Paper ?? paper;
+        var files = SideBySide.Each(sheets, s => Files(s, options, paper, ruler), begins).SelectMany(f => f);
         return [.. files, .. options.Only.IsEmpty ? Report(top, sheets) : []];
     }
 
-    private static OutputFile[] Files(DrawnSheet drawn, DrawOptions options, Paper paper)
+    private static OutputFile[] Files(DrawnSheet drawn, DrawOptions options, Paper paper, Ruler ruler)
     {
         var (path, sheet, hasCentreLine) = drawn;
         return
         [
             OutputFile.Written(path + ".dxf", s => DxfWriter.Write(sheet, s, options.Dxf)),
             OutputFile.Written(path + ".svg", s => SvgWriter.Write(sheet, s)),
-            OutputFile.Written(path + ".pdf", s => PdfWriter.Write(sheet, s, options.Page)),
-            OutputFile.Written(path + "-tiles.pdf", s => TiledPdfWriter.Write(sheet, s, paper, options.Correction, hasCentreLine ? options.Half : null)),
+            OutputFile.Written(path + ".pdf", s => PdfWriter.Write(sheet, s, options.Page, ruler)),
+            OutputFile.Written(path + "-tiles.pdf", s => TiledPdfWriter.Write(sheet, s, paper, options.Correction, hasCentreLine ? options.Half : null, ruler)),
         ];
     }
 

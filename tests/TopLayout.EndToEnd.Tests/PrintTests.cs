@@ -1,6 +1,8 @@
 using System.Text.RegularExpressions;
 using SkiaSharp;
+using TopLayout.Drawing;
 using TopLayout.Drawing.Pdf;
+using TopLayout.Geometry;
 using TopLayout.Plans;
 using TopLayout.Plans.Sheets;
 using Xunit.Abstractions;
@@ -10,6 +12,8 @@ namespace TopLayout.EndToEnd.Tests;
 /// <summary>The PDF sheets, read by qpdf and poppler.</summary>
 public class PrintTests(ITestOutputHelper output)
 {
+    private const int PxPerMm = 10;
+
     /// <summary>Of a long file the overview and the first tiles, which are drawn as all the others.</summary>
     [Fact]
     public void Pdf_OfEverySheet_ReadsBackClean()
@@ -82,64 +86,83 @@ public class PrintTests(ITestOutputHelper output)
     }
 
     /// <summary>
-    /// Both files drawn by poppler at 10 px/mm without smoothing: inside each tile's trim the whole sheet's pixels come back, at least 999 in 1,000
-    /// alike and each other one within a pixel of ink in both. Furniture lies on the joints; two mm along them and round the crosses are left out,
-    /// and the margins with the bars of the whole sheet, and a bar of its own that a joint would cut.
+    /// All files drawn by poppler at 10 px/mm without smoothing: inside each tile's trim the whole sheet's pixels come back, and those of what the
+    /// tiles leave out on the overview; at least 999 in 1,000 alike and each other one within a pixel of ink in both. Nothing of the sheet is
+    /// missing. Furniture lies on the joints: two mm along them and round the crosses are left out, and so are the margins with the bars of
+    /// the whole sheet.
     /// </summary>
     [Fact]
     public void Tiles_LaidTogether_AreTheWholeSheet()
     {
-        const int PxPerMm = 10;
         using var desk = new Desk();
         var top = Pipeline.Check(File.ReadAllText(Toplayout.PresetFile("tapered-tongue")), "x.toml").Top!;
         var sheet = SheetCatalog.All.Single(e => e.Name == "outside-plan").Draw(top).Single();
-        var (whole, tiled) = (desk.At("whole.pdf"), desk.At("tiled.pdf"));
-        using (var stream = File.Create(whole))
+        var tiled = TiledSheet.Of(sheet, Paper.A4);
+        Assert.Equal(sheet.Shapes.ToHashSet(), tiled.Drawing.Shapes.Concat(tiled.Apart).ToHashSet());
+        IReadOnlyList<Bitmap>? Pictures(string name, Action<Stream> write)
         {
-            PdfWriter.Write(TiledPdfWriter.Uncut(sheet, TileGrid.Of(sheet, Paper.A4)), stream, PageFormat.Fitted);
+            using (var stream = File.Create(desk.At(name + ".pdf")))
+            {
+                write(stream);
+            }
+
+            return OutsideReader.Rasters(output, desk.At(name + ".pdf"), PxPerMm, desk.At(name));
         }
 
-        using (var stream = File.Create(tiled))
-        {
-            TiledPdfWriter.Write(sheet, stream, Paper.A4, ScaleCorrection.None);
-        }
-
-        if (OutsideReader.Rasters(output, whole, PxPerMm, desk.At("w")) is not [var page] || OutsideReader.Rasters(output, tiled, PxPerMm, desk.At("t")) is not { } pages)
+        if (Pictures("whole", s => PdfWriter.Write(sheet, s, PageFormat.Fitted)) is not [var whole]
+            || Pictures("drawing", s => PdfWriter.Write(tiled.Drawing, s, PageFormat.Fitted)) is not [var drawing]
+            || Pictures("tiles", s => TiledPdfWriter.Write(sheet, s, Paper.A4, ScaleCorrection.None)) is not { } pages)
         {
             return;
         }
 
-        var (grid, around) = (TileGrid.Of(sheet, Paper.A4), PageFormat.Fitted.Around(sheet)!.Value);
+        var (grid, around, same) = (tiled.Grid, PageFormat.Fitted.Around(sheet)!.Value, new Sameness());
+        (int X, int Y) OnSheet(Point2 p) => ((int)Math.Round((p.X - around.Min.X) * PxPerMm), (int)Math.Round((around.Max.Y - p.Y) * PxPerMm));
+        (int X, int Y) OnPage(Point2 p) => ((int)Math.Round(p.X * PxPerMm), (int)Math.Round((grid.HeightMm - p.Y) * PxPerMm));
         Assert.Equal(grid.Tiles.Length + 1, pages.Count);
-        var (same, other) = (0L, 0L);
         foreach (var (index, tile) in grid.Tiles.Index())
         {
-            var picture = pages[index + 1];
-            var trim = grid.Trim(tile).Grown(-5).Common(sheet.Page);
-            for (var y = (int)(trim.Min.Y * PxPerMm); y < trim.Max.Y * PxPerMm; y++)
+            same.Compare(tile.Name, grid.Trim(tile).Grown(-5).Common(sheet.Page), (drawing, OnSheet), (pages[index + 1], p => OnPage(p + TileFurniture.Shift(tile))));
+        }
+
+        var shift = new Overview(tiled, Paper.A4, Ruler.Millimetres, "printed without correction").ApartShift!.Value;
+        Assert.NotEmpty(tiled.Apart);
+        foreach (var label in tiled.Apart.OfType<LabelShape>())
+        {
+            same.Compare(label.Text, label.Bounds, (whole, OnSheet), (pages[0], p => OnPage(p + shift)));
+        }
+
+        output.WriteLine($"{same.Alike} pixels alike, {same.Other} not");
+        Assert.True(same.Other < 0.001 * (same.Alike + same.Other), $"{same.Other} of {same.Alike + same.Other} pixels differ");
+    }
+
+    private sealed class Sameness
+    {
+        public long Alike { get; private set; }
+
+        public long Other { get; private set; }
+
+        /// <summary>Of a box in sheet coordinates, mm, on two pictures.</summary>
+        public void Compare(string name, Box2 box, (Bitmap Picture, Func<Point2, (int X, int Y)> Place) one, (Bitmap Picture, Func<Point2, (int X, int Y)> Place) two)
+        {
+            for (var y = (int)(box.Min.Y * PxPerMm); y < box.Max.Y * PxPerMm; y++)
             {
-                for (var x = (int)(trim.Min.X * PxPerMm); x < trim.Max.X * PxPerMm; x++)
+                for (var x = (int)(box.Min.X * PxPerMm); x < box.Max.X * PxPerMm; x++)
                 {
-                    var (mmX, mmY) = ((double)x / PxPerMm, (double)y / PxPerMm);
-                    var (wx, wy) = ((int)Math.Round((mmX - around.Min.X) * PxPerMm), (int)Math.Round((around.Max.Y - mmY) * PxPerMm));
-                    var (tx, ty) = (
-                        (int)Math.Round((mmX - tile.Window.Min.X + TileGrid.MarginMm) * PxPerMm),
-                        (int)Math.Round((tile.Window.Max.Y - mmY + TileGrid.MarginMm) * PxPerMm));
-                    if (page.IsInk(wx, wy) == picture.IsInk(tx, ty))
+                    var p = new Point2((double)x / PxPerMm, (double)y / PxPerMm);
+                    var (a, b) = (one.Place(p), two.Place(p));
+                    if (one.Picture.IsInk(a.X, a.Y) == two.Picture.IsInk(b.X, b.Y))
                     {
-                        same++;
+                        Alike++;
                     }
                     else
                     {
-                        other++;
-                        Assert.True(page.IsNearInk(wx, wy) && picture.IsNearInk(tx, ty), $"{tile.Name}: ({mmX}, {mmY}) has ink in one only");
+                        Other++;
+                        Assert.True(one.Picture.IsNearInk(a.X, a.Y) && two.Picture.IsNearInk(b.X, b.Y), $"{name}: ({p.X}, {p.Y}) has ink in one only");
                     }
                 }
             }
         }
-
-        output.WriteLine($"{same} pixels alike, {other} not");
-        Assert.True(other < 0.001 * (same + other), $"{other} of {same + other} pixels differ");
     }
 
     /// <summary>A half plan needs fewer pages than the whole, each clean; its fold runs down through them at x = 0.</summary>

@@ -8,23 +8,24 @@ namespace TopLayout.Drawing.Pdf;
 /// </summary>
 public static class PdfWriter
 {
-    /// <summary>From the edge of the page to the bars, mm.</summary>
-    internal const double WholeFromEdgeMm = 13;
+    // From the edge of the page to the bars, mm.
+    private const double WholeFromEdgeMm = 13;
 
-    /// <summary>From the edges of the page to the corner of the triangle, mm.</summary>
-    internal const double TriangleFromEdgeMm = 8;
+    // From the edges of the page to the corner of the triangle, mm.
+    private const double TriangleFromEdgeMm = 8;
 
     /// <summary>Writes the sheet; the stream stays open.</summary>
     /// <param name="sheet">The sheet.</param>
     /// <param name="output">Where to.</param>
     /// <param name="format">The page; a sheet too large for it gets one that fits.</param>
-    public static void Write(Sheet sheet, Stream output, PageFormat format)
+    /// <param name="ruler">What the bars are whole on.</param>
+    public static void Write(Sheet sheet, Stream output, PageFormat format, Ruler ruler = Ruler.Millimetres)
     {
         var page = format.Around(sheet) ?? PageFormat.Fitted.Around(sheet)!.Value;
         var book = new PdfBook(sheet);
         var shift = new Point2(0, 0) - page.Min;
         var content = new PdfContent().InMillimetres().Save().Place(shift).Draw(PdfBook.Drawing).Restore();
-        foreach (var shape in ScaleBars.Of(page.Width, page.Height, WholeFromEdgeMm).Concat(ScaleBars.Triangle(page.Width, page.Height, TriangleFromEdgeMm)))
+        foreach (var shape in Proof(page.Width, page.Height, ruler))
         {
             content.Draw(shape);
         }
@@ -32,4 +33,8 @@ public static class PdfWriter
         book.AddPage(page.Width, page.Height, new Box2(sheet.Page.Min + shift, sheet.Page.Max + shift), content);
         output.Write(book.Finish());
     }
+
+    /// <summary>The bars and the triangle on a page of a size, mm.</summary>
+    internal static IEnumerable<Shape> Proof(double widthMm, double heightMm, Ruler ruler) =>
+        ScaleBars.Of(widthMm, heightMm, ruler, WholeFromEdgeMm).Concat(ScaleBars.Triangle(widthMm, heightMm, TriangleFromEdgeMm, ruler));
 }

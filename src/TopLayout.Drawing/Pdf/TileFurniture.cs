@@ -3,7 +3,7 @@ using TopLayout.Geometry;
 namespace TopLayout.Drawing.Pdf;
 
 /// <summary>What stands on a tile besides the drawing: joints, crosses shared with its neighbours, its name and theirs, and the bars.</summary>
-internal sealed class TileFurniture(TileGrid grid, string title, string correction, bool isHalf)
+internal sealed class TileFurniture(TileGrid grid, string title, string correction, bool isHalf, Ruler ruler)
 {
     private const string Part = "tile";
     private const double ArmMm = 4;
@@ -12,7 +12,7 @@ internal sealed class TileFurniture(TileGrid grid, string title, string correcti
     private const double NameMm = 4;
 
     /// <summary>The lines and letters of a tile, in mm from the paper's lower left corner.</summary>
-    public IEnumerable<Shape> Of(Tile tile) => [.. Joints(tile), .. Crosses(tile), .. Fold(tile), .. Names(tile), .. ScaleBars.Of(grid.WidthMm, grid.HeightMm)];
+    public IEnumerable<Shape> Of(Tile tile) => [.. Joints(tile), .. Crosses(tile), .. Fold(tile), .. Names(tile), .. ScaleBars.Of(grid.WidthMm, grid.HeightMm, ruler)];
 
     /// <summary>From sheet coordinates to the paper's, for a tile.</summary>
     public static Vec2 Shift(Tile tile) => new Point2(TileGrid.MarginMm, TileGrid.MarginMm) - tile.Window.Min;

@@ -31,35 +31,23 @@ internal sealed class TileGrid
     // A joint keeps this off what should stay whole, mm.
     private const double BesideMm = 2;
 
-    private TileGrid(Sheet sheet, Box2 page, double widthMm, double heightMm)
+    // Half the width of the thickest line, and some more, mm.
+    private const double LineMm = 1;
+
+    private TileGrid(Sheet sheet, Box2 shown, InkMap ink, double widthMm, double heightMm)
     {
-        (WidthMm, HeightMm, Shown) = (widthMm, heightMm, page);
+        (WidthMm, HeightMm, Shown) = (widthMm, heightMm, shown);
         var (wide, high) = (widthMm - (2 * MarginMm), heightMm - (2 * MarginMm));
         (StepX, StepY) = (Math.Floor(wide - OverlapMm), Math.Floor(high - OverlapMm));
-        Columns = Math.Max(1, (int)Math.Ceiling((page.Width - (wide - StepX)) / StepX));
-        Rows = Math.Max(1, (int)Math.Ceiling((page.Height - (high - StepY)) / StepY));
+        Columns = Math.Max(1, (int)Math.Ceiling((shown.Width - (wide - StepX)) / StepX));
+        Rows = Math.Max(1, (int)Math.Ceiling((shown.Height - (high - StepY)) / StepY));
 
-        // The drawing stands in the middle of the grid, whole mm from its own corner.
-        var left = page.Min.X + Math.Floor((page.Width - (StepX * (Columns - 1)) - wide) / 2);
-        var top = page.Max.Y + Math.Ceiling(((StepY * (Rows - 1)) + high - page.Height) / 2);
-        left += Aside(page.Min.X - left, n => Enumerable.Range(1, Columns - 1).Any(c => IsCutAcross(sheet, left + n + (c * StepX) + (OverlapX / 2))));
-        top += Aside(top - page.Max.Y, n => Enumerable.Range(1, Rows - 1).Any(r => IsCutAlong(sheet, top + n - (r * StepY) - (OverlapY / 2))));
-        var all = ImmutableArray.CreateBuilder<Tile>();
-        for (var row = 0; row < Rows; row++)
-        {
-            for (var column = 0; column < Columns; column++)
-            {
-                var corner = new Point2(left + (column * StepX), top - (row * StepY));
-                var window = new Box2(new Point2(corner.X, corner.Y - high), new Point2(corner.X + wide, corner.Y));
-                if (page.Overlaps(window) && HasInk(sheet, window.Common(page)))
-                {
-                    all.Add(new Tile(row, column, window));
-                }
-            }
-        }
-
-        Tiles = all.ToImmutable();
-        Bounds = new Box2(new Point2(left, top - (StepY * (Rows - 1)) - high), new Point2(left + (StepX * (Columns - 1)) + wide, top));
+        // The drawing stands in the middle of the grid, whole mm from its own corner, or beside it where that takes fewer pages or cuts less.
+        var size = new Vec2((StepX * (Columns - 1)) + wide, (StepY * (Rows - 1)) + high);
+        var corner = new Point2(shown.Min.X + Math.Floor((shown.Width - size.X) / 2), shown.Max.Y + Math.Ceiling((size.Y - shown.Height) / 2));
+        corner += Aside(sheet, ink, corner);
+        Bounds = new Box2(new Point2(corner.X, corner.Y - size.Y), new Point2(corner.X + size.X, corner.Y));
+        Tiles = [.. At(corner).Where(t => Trim(t) is var trim && trim.Overlaps(shown) && ink.Any(trim) && HasInk(sheet, trim.Common(shown)))];
     }
 
     /// <summary>Width of the paper as it lies, mm.</summary>
@@ -92,13 +80,26 @@ internal sealed class TileGrid
     /// <summary>The grid on upright or on lying paper, whichever needs fewer pages; upright where they are equal.</summary>
     /// <param name="sheet">The sheet.</param>
     /// <param name="paper">The paper.</param>
-    /// <param name="shown">The part of the sheet to show, in sheet coordinates, mm; the whole page when left out.</param>
+    /// <param name="shown">The part of the sheet to show, in sheet coordinates, mm; all that is drawn, and a line's width round it, when left out.</param>
     public static TileGrid Of(Sheet sheet, Paper paper, Box2? shown = null)
     {
-        var page = shown ?? sheet.Page;
-        var (upright, lying) = (new TileGrid(sheet, page, paper.ShortMm, paper.LongMm), new TileGrid(sheet, page, paper.LongMm, paper.ShortMm));
+        var box = shown ?? Around(sheet);
+        var ink = new InkMap(sheet, box);
+        var (upright, lying) = (new TileGrid(sheet, box, ink, paper.ShortMm, paper.LongMm), new TileGrid(sheet, box, ink, paper.LongMm, paper.ShortMm));
         return lying.Tiles.Length < upright.Tiles.Length ? lying : upright;
     }
+
+    /// <summary>The box round all that is drawn, and a line's width more, its sides whole mm from the sheet's corner; in sheet coordinates, mm.</summary>
+    public static Box2 Around(Sheet sheet)
+    {
+        var (box, corner) = (sheet.Extents.Grown(LineMm), sheet.Page.Min);
+        return new Box2(
+            new Point2(corner.X + Math.Floor(box.Min.X - corner.X), corner.Y + Math.Floor(box.Min.Y - corner.Y)),
+            new Point2(corner.X + Math.Ceiling(box.Max.X - corner.X), corner.Y + Math.Ceiling(box.Max.Y - corner.Y)));
+    }
+
+    /// <summary>Whether one page shows a box, mm, in one piece.</summary>
+    public bool ShowsWhole(Box2 box) => Tiles.Any(t => Trim(t) is var trim && trim.Contains(box.Min) && trim.Contains(box.Max));
 
     /// <summary>Where the joints with the left and right neighbours lie, those there are.</summary>
     public IEnumerable<double> JointsX(Tile tile)
@@ -137,9 +138,38 @@ internal sealed class TileGrid
             new Point2(tile.Column < Columns - 1 ? w.Max.X - (OverlapX / 2) : w.Max.X, tile.Row > 0 ? w.Max.Y - (OverlapY / 2) : w.Max.Y));
     }
 
-    // The least shift, whole mm, within what is spare on either side, that cuts nothing; no shift where none does.
-    private static double Aside(double spareMm, Func<double, bool> cuts) =>
-        Enumerable.Range(0, (int)Math.Max(0, spareMm) + 1).SelectMany(n => new double[] { n, -n }).Where(n => !cuts(n)).FirstOrDefault();
+    private IEnumerable<Tile> At(Point2 corner) =>
+        from row in Enumerable.Range(0, Rows)
+        from column in Enumerable.Range(0, Columns)
+        let at = new Point2(corner.X + (column * StepX), corner.Y - (row * StepY))
+        select new Tile(row, column, new Box2(new Point2(at.X, at.Y - HeightMm + (2 * MarginMm)), new Point2(at.X + WidthMm - (2 * MarginMm), at.Y)));
+
+    // Within what is spare on either side, in whole mm: the shift with the fewest pages, then the one that cuts least of what should stay whole, then the least.
+    private Vec2 Aside(Sheet sheet, InkMap ink, Point2 corner)
+    {
+        var (spareX, spareY) = ((int)Math.Max(0, Shown.Min.X - corner.X), (int)Math.Max(0, corner.Y - Shown.Max.Y));
+        var cutAcross = Cuts(spareX, n => Enumerable.Range(1, Columns - 1).Count(c => IsCutAcross(sheet, corner.X + n + (c * StepX) + (OverlapX / 2))));
+        var cutAlong = Cuts(spareY, n => Enumerable.Range(1, Rows - 1).Count(r => IsCutAlong(sheet, corner.Y + n - (r * StepY) - (OverlapY / 2))));
+        var tiles = At(corner).Select(Trim).ToList();
+        var (best, least) = (default(Vec2), (int.MaxValue, int.MaxValue, int.MaxValue));
+        for (var x = -spareX; x <= spareX; x++)
+        {
+            for (var y = -spareY; y <= spareY; y++)
+            {
+                var shift = new Vec2(x, y);
+                var pages = tiles.Count == 1 ? 1 : tiles.Count(t => ink.Any(new Box2(t.Min + shift, t.Max + shift)));
+                var cost = (pages, cutAcross[x + spareX] + cutAlong[y + spareY], Math.Abs(x) + Math.Abs(y));
+                if (cost.CompareTo(least) < 0)
+                {
+                    (best, least) = (shift, cost);
+                }
+            }
+        }
+
+        return best;
+    }
+
+    private static int[] Cuts(int spareMm, Func<int, int> cuts) => [.. Enumerable.Range(-spareMm, (2 * spareMm) + 1).Select(cuts)];
 
     private static bool IsCutAcross(Sheet sheet, double x) => sheet.Whole.Any(b => b.Min.X - BesideMm < x && x < b.Max.X + BesideMm);
 

@@ -1,4 +1,5 @@
 using TopLayout.Drawing;
+using TopLayout.Drawing.Labels;
 using TopLayout.Geometry;
 using TopLayout.Lutherie.Parts;
 
@@ -22,6 +23,7 @@ internal static class BridgeSheet
         board.Draw(Bridge.Name, Role.Mark, outline);
         GlueAreas.Draw(board, layout, bridge, view);
         Fittings.Draw(board, layout, view, layout.DrillPoints.Where(p => BridgePins.IsPin(p) || bridge.Footprint.Contains(p.At)));
+        PinNumbers(board, layout, view);
         board.Line("saddle", Role.Mark, view.Map(layout.Saddle.Bass), view.Map(layout.Saddle.Treble));
         var theory = view.Map(new Point2(0, -layout.Frets.SaddleFromNeckEdge)).Y;
         board.Line("theoretical saddle", Role.Centre, new Point2(outline.Bounds.Min.X, theory), new Point2(outline.Bounds.Max.X, theory));
@@ -65,6 +67,22 @@ internal static class BridgeSheet
         Pins(ladder, layout, Both);
         ladder.Add(body.Min.Y, $"rear edge {Both(-body.Min.Y)}");
         ladder.Draw(board);
+    }
+
+    // Every pin its number, behind it, and the outer ones the side they stand on.
+    private static void PinNumbers(SheetBoard board, Layout layout, FaceView view)
+    {
+        var pins = layout.DrillPoints.Where(BridgePins.IsPin).ToList();
+        foreach (var (i, pin) in pins.Index().Where(_ => pins.Count > 1))
+        {
+            var (at, number) = (view.Map(pin.At), NumberFormat.Whole(i + 1));
+            var isLeft = at.X < 0;
+            var side = i == 0 ? "bass" : i == pins.Count - 1 ? "treble" : "";
+            var words = side.Length == 0 ? number : isLeft ? $"{side} {number}" : $"{number} {side}";
+            var outward = (Lettering.Measure(words, SheetBoard.TextMm).Width - Lettering.Measure(number, SheetBoard.TextMm).Width) / 2;
+            var behind = new Vec2(isLeft ? -outward : outward, -(pin.RadiusMm + Fittings.CrossMm + SheetBoard.TextMm));
+            board.Name(new LabelRequest(pin.Name, Role.Text, words, SheetBoard.TextMm, at) { Preferred = [at + behind, new Point2(at.X + behind.X, at.Y - behind.Y)], Priority = 1 });
+        }
     }
 
     // The outer pins from the centre line and from the saddle at their strings, and how far the pins stand apart.

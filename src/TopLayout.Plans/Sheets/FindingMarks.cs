@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using TopLayout.Drawing;
-using TopLayout.Drawing.Labels;
 using TopLayout.Geometry;
 using TopLayout.Lutherie.Designs;
 using TopLayout.Lutherie.Findings;
@@ -34,25 +33,59 @@ internal sealed class FindingMarks
     public static int? NumberOf(Finding finding, ReviewedTop top) =>
         Marked(top).Take(MostOnGrainSheet).Index().Where(f => f.Item == finding).Select(f => (int?)f.Index + 1).FirstOrDefault();
 
-    /// <summary>Marks each stretch and asks for its number.</summary>
+    /// <summary>Marks each stretch, and numbers each piece of it.</summary>
     public void Draw(SheetBoard board, FaceView view)
     {
-        var number = 0;
-        foreach (var finding in _marked)
+        var marks = new List<NumberedMark>();
+        foreach (var (i, finding) in _marked.Index())
         {
-            number++;
-            var drawn = new List<Segment>();
-            foreach (var (i, where) in finding.AlsoAt.Prepend(finding.Where!.Value).Index())
+            foreach (var (where, trace) in Stretches(finding))
             {
-                var trace = finding.Traces.ElementAtOrDefault(i) is { IsDefault: false } known ? known : [];
-                ImmutableArray<Segment> left = [.. trace.SelectMany(s => NotYet(s, drawn))];
-                drawn.AddRange(left);
-                if (trace.IsEmpty || !left.IsEmpty)
-                {
-                    Draw(board, finding, number, where, left, view);
-                }
+                marks.Add(new NumberedMark(finding, i + 1, Apart($"{Part} {NumberFormat.Whole(i + 1)}", finding, where, trace, view, marks)));
             }
         }
+
+        foreach (var (finding, _, stretch) in marks)
+        {
+            stretch.Draw(board, Of(finding.Severity));
+            if (finding.Severity > Severity.Note && IsRun(finding))
+            {
+                stretch.Hatch(board, isClose: finding.Severity == Severity.Fail);
+            }
+        }
+
+        MarkNumbers.Draw(board, [.. marks.Select(m => ($"{Part} {NumberFormat.Whole(m.Number)}", NumberFormat.Whole(m.Number), Of(m.Finding.Severity), m.Stretch))]);
+    }
+
+    private sealed record NumberedMark(Finding Finding, int Number, MarkedStretch Stretch);
+
+    // Each place of a finding, with what of its edges no other place of it has.
+    private static IEnumerable<((Point2 From, Point2 To) Where, ImmutableArray<Segment> Trace)> Stretches(Finding finding)
+    {
+        var drawn = new List<Segment>();
+        foreach (var (i, where) in finding.AlsoAt.Prepend(finding.Where!.Value).Index())
+        {
+            var trace = finding.Traces.ElementAtOrDefault(i) is { IsDefault: false } known ? known : [];
+            ImmutableArray<Segment> left = [.. trace.SelectMany(s => NotYet(s, drawn))];
+            drawn.AddRange(left);
+            if (trace.IsEmpty || !left.IsEmpty)
+            {
+                yield return (where, left);
+            }
+        }
+    }
+
+    // In the first lane that no other finding has there.
+    private static MarkedStretch Apart(string part, Finding finding, (Point2 From, Point2 To) where, ImmutableArray<Segment> trace, FaceView view, List<NumberedMark> others)
+    {
+        MarkedStretch In(int lane) => new(part, where, trace, view, IsRun(finding), lane);
+        var lane = 0;
+        while (lane < others.Count && In(lane) is var own && others.Exists(o => o.Finding != finding && own.MeltsInto(o.Stretch)))
+        {
+            lane++;
+        }
+
+        return In(lane);
     }
 
     // Marks of one finding may share a stretch of an edge: it is drawn once.
@@ -62,20 +95,6 @@ internal sealed class FindingMarks
         var cuts = drawn.SelectMany(d => (Point2[])[d.Start, d.End]).Where(p => IsOn(edge, p)).Select(edge.NearestFraction).Append(0).Append(1).Order().ToList();
         return cuts.Zip(cuts.Skip(1)).Where(c => (c.Second - c.First) * edge.Length > Tolerances.ShortestMm)
             .Select(c => edge.Part(c.First, c.Second)).Where(part => !drawn.Exists(d => IsOn(d, part.PointAt(0.5))));
-    }
-
-    private static void Draw(SheetBoard board, Finding finding, int number, (Point2 From, Point2 To) where, ImmutableArray<Segment> trace, FaceView view)
-    {
-        var part = $"{Part} {NumberFormat.Whole(number)}";
-        var emphasis = Of(finding.Severity);
-        var stretch = new MarkedStretch(part, where, trace, view, IsRun(finding));
-        stretch.Draw(board, emphasis);
-        if (finding.Severity > Severity.Note && IsRun(finding))
-        {
-            stretch.Hatch(board, isClose: finding.Severity == Severity.Fail);
-        }
-
-        board.Name(new LabelRequest(part, Role.Finding, NumberFormat.Whole(number), 4, stretch.Middle) { Priority = -1, Emphasis = emphasis });
     }
 
     /// <summary>

@@ -12,6 +12,7 @@ namespace TopLayout.Plans.Sheets;
 internal static class GrainSheet
 {
     private const double GapMm = 14;
+    private const double NameMm = 2.2;
 
     /// <summary>The sheet.</summary>
     public static Sheet Draw(ReviewedTop top)
@@ -31,6 +32,7 @@ internal static class GrainSheet
         var marks = FindingMarks.OnGrainSheet(top);
         marks.Draw(board, view);
         FaceMarks.Draw(board, view, body);
+        Names(board, top, view);
         var foot = ProfilePlot.Draw(board, top, view, body, body.Min.Y - GapMm);
         marks.GrainLines(board, view, body.Min.Y, foot);
         foot = marks.List(board, new Point2(body.Min.X, foot - 4), layout.Design.Units);
@@ -38,6 +40,16 @@ internal static class GrainSheet
         foot = TitleBlock.Draw(board, top, Title, FaceMarks.Reading(view), new Point2(body.Min.X, foot - 8), body.Width);
         Legend.Draw(board, new Point2(body.Min.X, foot - 4));
         return board.Finish("grain", $"Grain - {layout.Design[Identity.Name].Value}", "Glued edges of both faces by the verdict of the grain check, full size, seen from outside, neck up.");
+    }
+
+    // Of the parts that the check speaks of, light, so that those of a list are found.
+    private static void Names(SheetBoard board, ReviewedTop top, FaceView view)
+    {
+        var spoken = top.Grain.Sides.Select(s => s.Member).Concat(top.Findings.SelectMany(f => f.Edges).Select(e => e.Part)).ToHashSet(StringComparer.Ordinal);
+        foreach (var member in top.Layout.Members.Where(m => spoken.Contains(m.Name)))
+        {
+            board.Name(MemberLabel.For(member, top.Layout.Members, view, heightMm: NameMm, emphasis: Emphasis.Faint));
+        }
     }
 
     // By edge: the verdict on its side, and those of the findings that speak of it.

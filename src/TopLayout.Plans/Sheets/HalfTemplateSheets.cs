@@ -14,6 +14,7 @@ internal static class HalfTemplateSheets
     private const double LeftMm = 2;
 
     private const double NarrowMm = 2;
+    private const string Horn = "horn";
 
     /// <summary>One template, or two.</summary>
     public static IEnumerable<Sheet> Draw(ReviewedTop top) => OutlineNumbers.IsEven(top.Layout)
@@ -60,8 +61,10 @@ internal static class HalfTemplateSheets
             ladder.Add(-at, $"{StationLadder.Text(layout, at)}: {StationLadder.Text(layout, width)} {what}", outward * (width + LeftMm));
         foreach (var w in BodyWidths.Of(edge).Where(w => w.Side is null || w.Side == (side < 0 ? "bass" : "treble")))
         {
-            Add(w.FromNeckEdge, w.Half, w.Name);
+            Add(w.FromNeckEdge, w.Half, w.Name == Horn ? $"{Horn}, furthest out" : w.Name);
         }
+
+        Rounded(layout, edge, side, Add);
 
         var corners = Mitres.Corners(edge).Where(p => p.X * side > Tolerances.ShortestMm).Select(p => new Point2(Math.Abs(p.X), p.Y)).ToList();
         var straights = BodyWidths.Half(edge, side).Where(s => !s.IsArc && s.Length > LeftMm).SelectMany(s => (Point2[])[s.Start, s.End])
@@ -69,6 +72,21 @@ internal static class HalfTemplateSheets
         foreach (var (p, what) in corners.Select(p => (p, "corner")).Concat(straights.Select(p => (p, "end of the straight"))))
         {
             Add(-p.Y, p.X, what);
+        }
+    }
+
+    // Where the horn's radius begins and ends, and its point furthest up, where that is neither.
+    private static void Rounded(Layout layout, Contour edge, int side, Action<double, double, string> add)
+    {
+        foreach (var arc in BodyWidths.Half(edge, side).Where(s => s.IsArc && s.Label == Horn))
+        {
+            var radius = $"the horn's radius, {StationLadder.Text(layout, arc.Radius)}";
+            add(-arc.Start.Y, arc.Start.X, $"start of {radius}");
+            add(-arc.End.Y, arc.End.X, $"end of {radius}");
+            if (arc.FractionOfDirection(Vec2.UnitY) is > 0 and < 1 and var top && arc.PointAt(top) is var point)
+            {
+                add(-point.Y, point.X, $"{Horn}, furthest up");
+            }
         }
     }
 

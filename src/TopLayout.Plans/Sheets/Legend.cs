@@ -6,7 +6,8 @@ namespace TopLayout.Plans.Sheets;
 /// <summary>What each line of a plan means: a sample of every way in which lines are drawn on it, and a word.</summary>
 internal static class Legend
 {
-    private const string Part = "legend";
+    /// <summary>The part it is drawn under.</summary>
+    public const string Part = "legend";
     private const double SampleMm = 22;
     private const double ColumnMm = 56;
     private const double WidestMm = 185;

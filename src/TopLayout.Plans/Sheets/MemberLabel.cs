@@ -26,17 +26,25 @@ internal static class MemberLabel
     /// <param name="view">The face.</param>
     /// <param name="row">Where the name stands in a row of names; null without one.</param>
     /// <param name="mirrored">The request for the like member on the other side of the centre line; null without one.</param>
-    public static LabelRequest For(Member member, IEnumerable<Member> face, FaceView view, Point2? row = null, LabelRequest? mirrored = null)
+    /// <param name="heightMm">Height of the letters.</param>
+    /// <param name="emphasis">How strongly it speaks.</param>
+    public static LabelRequest For(
+        Member member, IEnumerable<Member> face, FaceView view, Point2? row = null, LabelRequest? mirrored = null, double heightMm = SheetBoard.TextMm, Emphasis emphasis = Emphasis.Normal)
     {
         var footprint = member.Footprint.Placed(view.Placement);
         var others = face.Where(o => o != member).Select(o => o.Footprint.Placed(view.Placement)).Where(o => o.Bounds.Overlaps(footprint.Bounds)).ToList();
         var points = Points(member, footprint).ToList();
         var clear = points.Where(p => IsClear(p, footprint, others)).DefaultIfEmpty(points[0]).ToList();
-        return new LabelRequest(member.Name, Role.Text, member.Name, SheetBoard.TextMm, row ?? clear[0])
+
+        // A ring too narrow for its name has it beside, level, and a leader to say which ring is meant.
+        var isThin = footprint.Loops.Length > 1 && footprint.Edges.Min(e => e.DistanceTo(points[0])) < heightMm;
+        return new LabelRequest(member.Name, Role.Text, member.Name, heightMm, row ?? clear[0])
         {
+            Emphasis = emphasis,
+            WantsLeader = isThin,
             Elsewhere = [.. clear],
             Preferred = row is { } place ? [place] : member.Kind == MemberKind.Fretboard ? Quarters(footprint.Bounds) : [],
-            Inside = footprint,
+            Inside = isThin ? null : footprint,
             Mirrored = mirrored,
             Rotation = member.Kind is MemberKind.Bar or MemberKind.Fretboard ? Upright(member.Grain, view) : Angle.Zero,
             BreaksLines = member.Kind == MemberKind.Fretboard || LiesOnAxis(member, footprint),

@@ -31,7 +31,8 @@ internal static class NumberSheet
 
         var drawn = board.Extents;
         TitleBlock.Draw(
-            board, top, $"Numbers to transfer, {LengthText.Name(units)}", "from the neck edge; bass negative, treble positive", new Point2(drawn.Min.X, drawn.Min.Y - 8), drawn.Width);
+            board, top, $"Numbers to transfer, {LengthText.Name(units)}", "from the neck edge; bass negative, treble positive", new Point2(drawn.Min.X, drawn.Min.Y - 8), drawn.Width,
+            isFullSize: false, elseScale: "");
         return board.Finish("numbers", $"Numbers - {top.Layout.Design[Identity.Name].Value}", "Tables of all numbers to transfer to the top.");
     }
 }

@@ -67,6 +67,10 @@ internal sealed class SheetBoard
     /// <summary>True when no line drawn so far meets a level frame, mm.</summary>
     public bool IsFree(Box2 frame) => IsFree(TurnedBox.Around(frame.Center, frame, Angle.Zero), breaksLines: false);
 
+    /// <summary>How many lines of other parts drawn so far a straight line runs over.</summary>
+    public int Crossed(Segment line, string part) => _shapes.OfType<ContourShape>().Where(s => s.Part != part && s.Bounds.Overlaps(line.Bounds()))
+        .Sum(s => s.Contour.Segments.Count(e => Intersections.Of(e, line).Count > 0));
+
     /// <summary>Asks that a print in pages shows what lies in a box on one of them or not at all, mm.</summary>
     public void KeepWhole(Box2 box) => _whole.Add(box);
 
@@ -81,7 +85,7 @@ internal sealed class SheetBoard
     {
         var placed = LabelPlacer.Place(_shapes, _requests, Extents.Grown(4));
         var frames = placed.Shapes.OfType<LabelShape>().Select(l => l.Frame.Grown(l.HeightMm * LabelPlacer.ClearancePerHeight)).ToList();
-        return Sheet.Around(name, title, description, [.. Strokes(placed.Shapes), .. BrokenLines.Of(_shapes, frames), .. placed.Shapes], marginMm, [.. _whole]);
+        return Sheet.Around(name, title, description, [.. Strokes(placed.Shapes), .. BrokenLines.Of(_shapes, frames), .. placed.Shapes], marginMm, [.. _whole], [TitleBlock.Part, Legend.Part]);
     }
 
     private List<Shape> Strokes(IEnumerable<Shape> placed)

@@ -12,7 +12,8 @@ namespace TopLayout.Plans.Sheets;
 /// </summary>
 internal static class TitleBlock
 {
-    private const string Part = "title block";
+    /// <summary>The part it is drawn under.</summary>
+    public const string Part = "title block";
     private static readonly (double StepMm, int Steps, string Length) Metric = (25, 4, "100 mm");
     private static readonly (double StepMm, int Steps, string Length) Inches = (25.4, 4, "4 in");
 
@@ -24,7 +25,7 @@ internal static class TitleBlock
     /// <param name="topLeft">Its upper left corner.</param>
     /// <param name="widthMm">Its least width.</param>
     /// <param name="isFullSize">Whether the drawing is one to measure: else the block says so, and has no bar.</param>
-    /// <param name="elseScale">What it says then.</param>
+    /// <param name="elseScale">What it says then; nothing where there are tables alone.</param>
     public static double Draw(SheetBoard board, ReviewedTop top, string title, string reading, Point2 topLeft, double widthMm, bool isFullSize = true, string elseScale = "the drawing is not to scale")
     {
         var design = top.Layout.Design;
@@ -36,7 +37,7 @@ internal static class TitleBlock
             board.Write(Part, title, new Point2(x, y -= 7.5), 3.5),
             board.Write(Part, reading, new Point2(x, y -= 5.5)),
             board.Write(Part, Assumed(top), new Point2(x, y -= 4.8)),
-            board.Write(Part, $"{(isFullSize ? "full size 1:1, measure the bar" : elseScale)}; design {top.Hash}", new Point2(x, y -= 4.8)),
+            board.Write(Part, $"{(isFullSize ? "full size 1:1, measure the bar; " : elseScale.Length > 0 ? elseScale + "; " : "")}design {top.Hash}", new Point2(x, y -= 4.8)),
         };
         if (Failed(top) is { } failed)
         {

@@ -179,14 +179,14 @@ public class PdfWriterTests
     [InlineData(400, 300, 200, 150)]
     public void Triangle_OnALargePage_HasSides150And200And250(double width, double height, double across, double along)
     {
-        var arms = ScaleBars.Triangle(width, height, 7).OfType<ContourShape>().Select(s => s.Contour.Segments[0]).ToList();
+        var arms = ScaleBars.Triangle(width, height, 7, Ruler.Millimetres).OfType<ContourShape>().Select(s => s.Contour.Segments[0]).ToList();
 
         var crosses = arms.Chunk(2).Select(pair => pair[0].PointAt(0.5)).ToList();
         Assert.All(arms.Chunk(2), pair => Check.Near(0, pair[0].PointAt(0.5).DistanceTo(pair[1].PointAt(0.5)), 1e-9, "arms cross in the middle"));
         Check.Near(across, crosses[0].DistanceTo(crosses[1]), 1e-9, "across");
         Check.Near(along, crosses[0].DistanceTo(crosses[2]), 1e-9, "along");
         Check.Near(250, crosses[1].DistanceTo(crosses[2]), 1e-9, "third side");
-        Assert.Empty(ScaleBars.Triangle(170, 210, 7));
+        Assert.Empty(ScaleBars.Triangle(170, 210, 7, Ruler.Millimetres));
     }
 
     /// <summary>The sheet stands in the middle, the way round it fits; a page too small is none.</summary>
@@ -209,15 +209,15 @@ public class PdfWriterTests
         Check.Near(0, page?.Center.DistanceTo(sheet.Page.Center) ?? 0, 1e-9, "middle");
     }
 
-    /// <summary>Left and right half share the strip about the centre line and show nothing of the other side.</summary>
+    /// <summary>Left and right half share the strip about the centre line and show nothing of the other side; a mm is left for the lines' width.</summary>
     [Fact]
     public void Half_OfASheet_IsClippedBesideTheCentreLine()
     {
         var sheet = TopLayout.Drawing.Sheet.Around("s", "S", "S.", [new ContourShape("a", Role.Cut, Contour.Rectangle(new Box2(new Point2(-200, -300), new Point2(200, 0))))]);
         string Text(SheetHalf half) => Encoding.Latin1.GetString(Bytes((s, stream) => TiledPdfWriter.Write(s, stream, Paper.A4, ScaleCorrection.None, half), sheet));
 
-        Assert.Contains("-210 -310 218 320 re W n", Text(SheetHalf.Left), StringComparison.Ordinal);
-        Assert.Contains("-8 -310 218 320 re W n", Text(SheetHalf.Right), StringComparison.Ordinal);
+        Assert.Contains("-201 -301 209 302 re W n", Text(SheetHalf.Left), StringComparison.Ordinal);
+        Assert.Contains("-8 -301 209 302 re W n", Text(SheetHalf.Right), StringComparison.Ordinal);
     }
 
     private static IEnumerable<Point2[]> Cubics(string content) => Regex.Matches(content, @"(\S+) (\S+) (\S+) (\S+) (\S+) (\S+) c\n")

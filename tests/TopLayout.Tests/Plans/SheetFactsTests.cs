@@ -138,6 +138,50 @@ public class SheetFactsTests
         }
     }
 
+    /// <summary>
+    /// By hand: the horn's radius of 40 begins on the line from the wall's end, 36 from the centre line and 20 from the neck edge, to the horn, 138 and
+    /// 128. Both radii together are (108² + 102²)/(2 × 102) = 108.18, the hollow's share is 0.6302: 36 + 0.6302 × 102 = 100.3, 20 + 0.6302 × 108 = 88.1.
+    /// </summary>
+    [Theory]
+    [InlineData("88.1: 100.3 start of the horn's radius, 40")]
+    [InlineData("128: 138 end of the horn's radius, 40")]
+    [InlineData("128: 138 horn, furthest out")]
+    public void HalfTemplate_OfARoundedCutaway_HasItsHorn(string words) => Assert.Contains(words, Drawn.One("cutaway", "half-template", "half-template-treble").Words());
+
+    /// <summary>The pins stand in their order, the outer ones with their sides, and their words on the side where those lie.</summary>
+    [Theory]
+    [InlineData("right", -1)]
+    [InlineData("left", 1)]
+    public void Bridge_Pins_AreNumberedFromTheBass(string hand, int bassSide)
+    {
+        var sheet = Drawn.One("auditorium", "bridge-place", edit: t => t.Replace("handed = \"right\"", $"handed = \"{hand}\"", StringComparison.Ordinal));
+        var numbers = sheet.Labels().Where(l => l.Part.StartsWith("bridge pin", StringComparison.Ordinal)).OrderBy(l => l.Bounds.Center.X * -bassSide).Select(l => l.Text).ToList();
+
+        Assert.Equal(bassSide < 0 ? ["bass 1", "2", "3", "4", "5", "6 treble"] : ["1 bass", "2", "3", "4", "5", "treble 6"], numbers);
+    }
+
+    /// <summary>A ring too narrow for its name has it level, at a leader.</summary>
+    [Fact]
+    public void OutsidePlan_NarrowChannels_HaveLevelNamesAtLeaders()
+    {
+        var sheet = Drawn.One("classical", "outside-plan");
+        foreach (var name in (string[])["rosette channel 1", "rosette channel 3"])
+        {
+            Assert.Equal(Angle.Zero, sheet.Label(name).Rotation);
+            Assert.NotEmpty(sheet.Lines(name, Role.Dimension));
+        }
+    }
+
+    /// <summary>Where there are tables alone nothing is measured off the paper.</summary>
+    [Fact]
+    public void Numbers_SayNothingOfABar()
+    {
+        var sheet = Drawn.One("auditorium", "numbers");
+
+        Assert.DoesNotContain(sheet.Words(), w => w.Contains("measure the bar", StringComparison.Ordinal) || w == "100 mm");
+        Assert.Contains(sheet.Words(), w => w.StartsWith("design ", StringComparison.Ordinal));
+    }
+
     /// <summary>No line of a broken caution is shorter than half the longest.</summary>
     [Theory]
     [InlineData("tenor-ukulele")]

@@ -45,7 +45,7 @@ public class SheetTests
         foreach (var (sheet, paper) in Sheets(preset, t => t).SelectMany(s => Paper.All.Select(p => (s, p))))
         {
             var grid = TileGrid.Of(sheet, paper);
-            var furniture = new TileFurniture(grid, sheet.Title, "corrected: x by +0.22 %, y by -0.15 %", isHalf: false);
+            var furniture = new TileFurniture(grid, sheet.Title, "corrected: x by +0.22 %, y by -0.15 %", isHalf: false, Ruler.Inches);
             foreach (var tile in grid.Tiles)
             {
                 var page = new Sheet("tile", sheet.Title, "", new Box2(new Point2(0, 0), new Point2(grid.WidthMm, grid.HeightMm)), furniture.Of(tile));
