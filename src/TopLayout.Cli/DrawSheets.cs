@@ -26,17 +26,8 @@ internal static class DrawSheets
             return ExitCode.CouldNotRun;
         }
 
-        if (folder is "")
+        if (Target(design, folder) is not { } target)
         {
-            Console.Error.WriteLine("error: `--out` names no folder");
-            return ExitCode.CouldNotRun;
-        }
-
-        var target = folder ?? Path.GetFileNameWithoutExtension(design);
-        if (target.Length == 0)
-        {
-            Console.Error.WriteLine($"error: `{design}` leaves no name for the folder to write into");
-            Console.Error.WriteLine("  hint: name one with `--out`");
             return ExitCode.CouldNotRun;
         }
 
@@ -71,6 +62,25 @@ internal static class DrawSheets
 
         SayWhatIsNotAsAsked(Pipeline.TooLarge(sheets, options.Page), options.Page, withheld, previewDpi);
         return review.HasFailed ? ExitCode.CheckFailed : ExitCode.Clean;
+    }
+
+    // The folder to write into; null, and why is said, where there is none.
+    private static string? Target(string design, string? folder)
+    {
+        if (folder is "")
+        {
+            Console.Error.WriteLine("error: `--out` names no folder");
+            return null;
+        }
+
+        if ((folder ?? Path.GetFileNameWithoutExtension(design)) is { Length: > 0 } target)
+        {
+            return target;
+        }
+
+        Console.Error.WriteLine($"error: `{design}` leaves no name for the folder to write into");
+        Console.Error.WriteLine("  hint: name one with `--out`");
+        return null;
     }
 
     private static void SayWhatIsNotAsAsked(IReadOnlyList<string> tooLarge, PageFormat page, IReadOnlyList<string> withheld, double? previewDpi)
