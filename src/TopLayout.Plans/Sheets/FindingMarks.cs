@@ -15,8 +15,19 @@ internal sealed class FindingMarks
 {
     private const string Part = "grain run";
 
+    private const int MostUnmarked = 6;
+
     private readonly IReadOnlyList<Finding> _marked;
-    private FindingMarks(ReviewedTop top, int most) => _marked = [.. Marked(top).Take(most)];
+    private readonly IReadOnlyList<Finding> _unmarkedFails;
+
+    private FindingMarks(ReviewedTop top, int most)
+    {
+        _marked = [.. Marked(top).Take(most)];
+        _unmarkedFails = [.. top.Findings.Where(f => f.Severity == Severity.Fail && !_marked.Contains(f))];
+    }
+
+    /// <summary>The highest number marked.</summary>
+    public int Count => _marked.Count;
 
     /// <summary>How many a plan has at most; the grain sheet has more.</summary>
     public const int MostOnPlan = 6;
@@ -114,16 +125,29 @@ internal sealed class FindingMarks
         }
     }
 
-    /// <summary>Writes the list under a height; returns the height below it, mm.</summary>
+    /// <summary>Writes the list under a height, the failed checks without a mark last; returns the height below it, mm.</summary>
     public double List(SheetBoard board, Point2 topLeft, LengthUnit units)
     {
         var y = topLeft.Y;
-        var number = 0;
-        foreach (var finding in _marked)
+        void Write(string line, Severity severity)
         {
-            number++;
             y -= 5;
-            board.Write("findings", $"{NumberFormat.Whole(number)} {FindingText.Word(finding.Severity)}: {MarkWords.Of(finding, units)}", new Point2(topLeft.X, y), role: Role.Text, emphasis: Of(finding.Severity));
+            board.Write("findings", line, new Point2(topLeft.X, y), role: Role.Text, emphasis: Of(severity));
+        }
+
+        foreach (var (i, finding) in _marked.Index())
+        {
+            Write($"{NumberFormat.Whole(i + 1)} {FindingText.Word(finding.Severity)}: {MarkWords.Of(finding, units)}", finding.Severity);
+        }
+
+        foreach (var finding in _unmarkedFails.Take(MostUnmarked))
+        {
+            Write($"not marked, {FindingText.Word(finding.Severity)}: {finding.Subject}: {finding.Rule.Name}", finding.Severity);
+        }
+
+        if (_unmarkedFails.Count > MostUnmarked)
+        {
+            Write($"and {NumberFormat.Whole(_unmarkedFails.Count - MostUnmarked)} more failed checks: see the report", Severity.Fail);
         }
 
         return y;

@@ -33,7 +33,7 @@ internal static class GrainSheet
         marks.Draw(board, view);
         FaceMarks.Draw(board, view, body);
         Names(board, top, view);
-        var foot = ProfilePlot.Draw(board, top, view, body, body.Min.Y - GapMm);
+        var foot = ProfilePlot.Draw(board, top, view, body, body.Min.Y - GapMm, marks.Count);
         marks.GrainLines(board, view, body.Min.Y, foot);
         foot = marks.List(board, new Point2(body.Min.X, foot - 4), layout.Design.Units);
         const string Title = "Grain: glued edges along it, and what they are up against";

@@ -47,7 +47,8 @@ internal static class MarkWords
         var measured = finding.Measured!.Value.Value;
         if (!FindingMarks.IsRun(finding))
         {
-            return finding.Measured.Value.Unit == "mm" ? $"{Said(measured)} {unit}" : $"{NumberFormat.Trimmed(measured, 1)}{finding.Measured.Value.Unit}";
+            // Room below nothing is what is missing.
+            return finding.Measured.Value.Unit == "mm" ? measured < 0 ? $"{Said(-measured)} {unit} short" : $"{Said(measured)} {unit}" : $"{NumberFormat.Trimmed(measured, 1)}{finding.Measured.Value.Unit}";
         }
 
         var marks = Marks(finding).Index().Select(m => (Edge: Edge(finding, m.Index), Length: m.Item.From.DistanceTo(m.Item.To))).OrderByDescending(m => m.Length).ToList();

@@ -36,7 +36,7 @@ internal static class PlanSheet
         FaceMarks.Draw(board, view, body);
         PlanMeasures.Draw(board, layout, view, body);
         PlateEdges.NameRim(board, "binding left in place", layout, view);
-        var foot = ProfilePlot.Draw(board, top, view, body, body.Min.Y - GapMm);
+        var foot = ProfilePlot.Draw(board, top, view, body, body.Min.Y - GapMm, marks.Count);
         marks.GrainLines(board, view, body.Min.Y, foot);
         foot = marks.List(board, new Point2(body.Min.X, foot - 4), layout.Design.Units);
         foot = TitleBlock.Draw(board, top, title, FaceMarks.Reading(view), new Point2(body.Min.X, foot - 8), body.Width);

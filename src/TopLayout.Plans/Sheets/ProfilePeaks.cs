@@ -12,6 +12,9 @@ internal static class ProfilePeaks
     public const string Unmarked = "length alone: a peak without a mark passes, its part and the top move nearly alike";
 
     private const double OverMm = 2.6;
+
+    // A number and the white beside it.
+    private const double ApartMm = 9;
     private const double NoteMm = 4.2;
 
     // Stretches nearer to each other are one peak, and heights alike within this are one top, mm.
@@ -50,16 +53,25 @@ internal static class ProfilePeaks
     }
 
     /// <summary>Asks for the numbers over the peaks, and says under the plot what a peak without a mark is, when there is one.</summary>
-    public static void Name(SheetBoard board, string part, ReviewedTop top, FaceView view, IEnumerable<Point2> profile, Point2 foot)
+    public static void Name(SheetBoard board, string part, ReviewedTop top, FaceView view, IEnumerable<Point2> profile, Point2 foot, int highest)
     {
         var (tail, reach, isUnmarked) = (top.Layout.Outline.Bounds.Min.Y, top.Grain.Calibration.BandHalfWidthMm, false);
-        var marks = Marks(top, view, tail).ToList();
-        foreach (var peak in Of(profile, top.Grain.Calibration.FailLengthMm))
+        var marks = Marks(top, view, tail).Where(m => m.Number <= highest).ToList();
+        var named = new List<Peak>();
+        foreach (var peak in Of(profile, top.Grain.Calibration.FailLengthMm).OrderByDescending(p => p.LengthMm))
         {
             var own = marks.Where(m => m.X >= peak.FromX - reach && m.X <= peak.ToX + reach).Select(m => NumberFormat.Whole(m.Number)).Distinct().ToList();
+            isUnmarked |= own.Count == 0;
+
+            // Beside a higher one it has no room, and without a mark nothing to say that the curve does not show.
+            if (own.Count == 0 && named.Exists(n => Math.Abs(n.TopX - peak.TopX) < ApartMm))
+            {
+                continue;
+            }
+
+            named.Add(peak);
             var marked = own.Count == 0 ? "" : $", mark{(own.Count > 1 ? "s" : "")} {Say.Listed(own)}";
             var at = new Point2(peak.TopX, foot.Y + peak.LengthMm);
-            isUnmarked |= own.Count == 0;
             board.Name(new LabelRequest(part, Role.Dimension, LengthText.OnRule(Math.Round(peak.LengthMm), top.Layout.Design.Units) + marked, SheetBoard.TextMm, at) { Preferred = [at + new Vec2(0, OverMm)] });
         }
 

@@ -20,8 +20,8 @@ internal static class ProfilePlot
     private const double InchTickMm = 25.4;
     private const double RowMm = 5;
 
-    /// <summary>Draws the profile with its top below a height; returns the height of its foot, mm.</summary>
-    public static double Draw(SheetBoard board, ReviewedTop top, FaceView view, Box2 body, double topY)
+    /// <summary>Draws the profile with its top below a height; returns the height of its foot, mm. Peaks tell the numbers of the marks up to the highest on the sheet.</summary>
+    public static double Draw(SheetBoard board, ReviewedTop top, FaceView view, Box2 body, double topY, int marks)
     {
         var units = top.Layout.Design.Units;
         var (pass, fail) = (top.Grain.Calibration.PassLengthMm, top.Grain.Calibration.FailLengthMm);
@@ -53,7 +53,7 @@ internal static class ProfilePlot
         var longest = Points(top, view, s => foot + s.LongestMm).ToList();
         Curve(board, SumPart, Points(top, view, s => foot + (s.TotalMm * TotalScale)).Zip(longest, (sum, edge) => (sum, Math.Min(sum.Y, edge.Y))), foot, Emphasis.Faint);
         Curve(board, Part, longest.Select(p => (p, foot)), foot, Emphasis.Normal);
-        ProfilePeaks.Name(board, Part, top, view, Points(top, view, s => s.LongestMm), At(body.Min.X, 0));
+        ProfilePeaks.Name(board, Part, top, view, Points(top, view, s => s.LongestMm), At(body.Min.X, 0), marks);
 
         return foot;
     }
