@@ -27,6 +27,11 @@ internal static class BenchNumbers
         }
 
         yield return DrillPoints(layout);
+        if (!layout.TieHoles.IsEmpty)
+        {
+            yield return TieHoles(layout);
+        }
+
         yield return Bars(layout);
         yield return BraceEnds.Table(layout);
         yield return Pieces(layout, isMerged);
@@ -105,6 +110,13 @@ internal static class BenchNumbers
                 p.Name, -p.At.Y, p.At.X, p.DiameterMm, .. hasLast ? (Cell[])[IsThroughBridge(p) ? "last, in step 6, once the place is proved" : ""] : [],
             ]));
     }
+
+    // Of the bridge, not of the top: what is drilled into the block lies level with the top's face.
+    private static NumberTable TieHoles(Layout layout) => new(
+        "tie_holes",
+        "Holes through the tie block: drilled along the body, none through the top",
+        [new("name", "hole"), new("across", "across"), new("above_top", "middle above the top's face"), new("diameter", "diameter"), new("length", "length")],
+        layout.TieHoles.Select(h => (IReadOnlyList<Cell>)[h.Name, h.From.X, h.HeightMm, h.DiameterMm, h.From.DistanceTo(h.To)]));
 
     /// <summary>Whether a hole goes through the bridge, so that it is drilled last.</summary>
     public static bool IsThroughBridge(DrillPoint point) => BridgePins.IsPin(point) || point.Name.StartsWith("locating pin, bridge", StringComparison.Ordinal);

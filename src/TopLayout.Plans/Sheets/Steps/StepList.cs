@@ -241,9 +241,9 @@ internal static class StepList
                 new("neck's centre line, drawn on, over the middle of the bridge", "in line", numbers.Within(StepTolerance.Halves)),
                 new("bridge square to the centre line, over its length", "square", numbers.Within(StepTolerance.Straight)),
             ],
-            [StepCautions.Neck, .. drilled.Rows.Length > 0 ? (string[])[StepCautions.Drill] : [], StepCautions.Strings, StepCautions.Protected, StepCautions.Dust])
+            [StepCautions.Neck, .. layout.TieHoles.IsEmpty ? (string[])[] : [StepCautions.TieHoles], .. drilled.Rows.Length > 0 ? (string[])[StepCautions.Drill] : [], StepCautions.Strings, StepCautions.Protected, StepCautions.Dust])
         {
-            Grids = [numbers.Saddle(), drilled],
+            Grids = [numbers.Saddle(), numbers.TieHoles(), drilled],
         };
     }
 

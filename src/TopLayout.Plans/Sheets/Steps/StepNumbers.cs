@@ -184,6 +184,11 @@ internal sealed class StepNumbers(Layout layout)
         ["hole; as built below", $"along, {Within(StepTolerance.Across)}", $"across, {Within(StepTolerance.Across)}", "diameter"],
         [.. _tables["drill_points"].Rows.Where(r => isWanted(Words(r[0]))).Select(r => (ImmutableArray<string>)[Words(r[0]), Text(r[1]), Side(((Cell.Length)r[2]).Mm, StepTolerance.Across), Text(r[3])])]);
 
+    /// <summary>The holes through the tie block: what is drilled along the body, level with the top.</summary>
+    public StepGrid TieHoles() => new(
+        ["hole through the tie block, along the body; as built below", $"across, {Within(StepTolerance.Across)}", $"middle above the top, {Within(StepTolerance.Across)}", "diameter"],
+        [.. layout.TieHoles.Select(h => (ImmutableArray<string>)[h.Name, Side(h.From.X, StepTolerance.Across), Text(h.HeightMm), Text(h.DiameterMm)])]);
+
     private string Play => layout.Design.Has(Rosette.Section) && layout.Design[Rosette.Clearance].Value is > 0 and var play
         ? $"; their channel has {LengthText.WithUnit(play, layout.Design.Units)} more for glue"
         : "";
