@@ -100,7 +100,7 @@ public static class BridgeCheck
         foreach (var leg in ((string[])[XBrace.BassLeg, XBrace.TrebleLeg]).Select(layout.Find).OfType<Member>())
         {
             yield return Worst(
-                pins, p => Clear(leg.Footprint, p), ClearMm, leg.Name, $"into the {leg.Name}", "open the X, or cross it nearer to the hole", XBrace.PositionPlace(design));
+                pins, p => Clear(leg.Footprint, p), ClearMm, leg.Name, $"into {Say.TheLast(leg.Name)}", "open the X, or cross it nearer to the hole", XBrace.PositionPlace(design));
         }
     }
 

@@ -84,7 +84,7 @@ internal sealed class Bench(Design design)
     {
         if (footprint is null)
         {
-            Misfit(name, $"the {name} does not reach both of its ends inside the body", "move it, or turn it, until its axis crosses the body", place);
+            Misfit(name, $"{Say.The(name)} does not reach both of its ends inside the body", "move it, or turn it, until its axis crosses the body", place);
         }
         else
         {

@@ -33,7 +33,7 @@ internal static class BenchNumbers
         }
 
         yield return Bars(layout);
-        yield return BraceEnds.Table(layout);
+        yield return BraceEndTable.Of(layout);
         yield return Pieces(layout, isMerged);
         yield return new NumberTable("rim", "Rim", [new("what", "what"), new("value", "value"), new("remark", "remark")], RimNumbers.Rows(layout));
     }
@@ -70,6 +70,11 @@ internal static class BenchNumbers
         if (layout.FindMark(TrussRod.Name) is { } rod)
         {
             rows.Add(["truss-rod slot, its end", -TrussRod.EndY(layout), $"{Said(layout, design[TrussRod.Width].Value)} wide, {Said(layout, rod.ThicknessMm)} deep"]);
+        }
+
+        if (TrussRodKey.Of(layout) is var (far, way))
+        {
+            rows.Add(["truss-rod key, from the slot's end to the soundhole's edge", far is { } mm ? mm : "none", LengthText.Sentence(way, design.Units)]);
         }
 
         if (layout.FindMark(BridgePins.TieBlockName) is { Line.Bounds: var block })

@@ -1,3 +1,5 @@
+using TopLayout.Drawing;
+using TopLayout.Lutherie.Designs;
 using TopLayout.Lutherie.Parts;
 
 namespace TopLayout.Plans.Reports;
@@ -5,11 +7,24 @@ namespace TopLayout.Plans.Reports;
 /// <summary>The numbers of the rim: sides, linings, and the ledges cut round the closed box.</summary>
 internal static class RimNumbers
 {
+    // A layer of the stuff that moulds are glued up from, and how far the sides stand out of the mould at least, both together, mm. Common practice, no source.
+    private const double LayerMm = 18;
+    private const double InchLayerMm = 19.05;
+    private const double StandOutMm = 16;
+
     /// <summary>Rows of what, value, remark.</summary>
     public static IEnumerable<IReadOnlyList<Cell>> Rows(Layout layout)
     {
         var design = layout.Design;
         yield return ["sides, thickness", design[Rim.SideThickness].Value, ""];
+        if (!design.Has(Ledge.Section))
+        {
+            foreach (var row in Depths(layout))
+            {
+                yield return row;
+            }
+        }
+
         yield return ["linings, width on the glued edge", design[Rim.LiningWidth].Value, Rim.LiningStock.Read(design.In(Rim.Lining)).Wood.Name];
         yield return ["linings, height down the side", design[Rim.LiningHeight].Value, ""];
         if (design.Has(Ledge.Section))
@@ -34,5 +49,27 @@ internal static class RimNumbers
             ];
             yield return ["purfling ledge, depth from the top's face", design[Binding.PurflingDepth].Value, ""];
         }
+    }
+
+    // The sides are as deep as the blocks between them; the mould is lower, in whole layers, so that the linings can be glued at both edges.
+    private static IEnumerable<IReadOnlyList<Cell>> Depths(Layout layout)
+    {
+        var (neck, tail) = (layout.Find(Block.Neck.Name)?.ThicknessMm, layout.Find(Block.Tail.Name)?.ThicknessMm);
+        foreach (var (where, depth) in ((string, double?)[])[("neck", neck), ("tail", tail)])
+        {
+            if (depth is { } mm)
+            {
+                yield return [$"sides, depth at the {where}", mm, $"the {where} block's"];
+            }
+        }
+
+        var units = layout.Design.Units;
+        var layer = units == LengthUnit.Inch ? InchLayerMm : LayerMm;
+        var (said, stuff) = (LengthText.OnRuleWithUnit(layer, units), "plywood or fibreboard");
+        var least = (neck, tail) switch { ({ } a, { } b) => Math.Min(a, b), var (a, b) => a ?? b };
+        var layers = least is { } shallow ? (int)((shallow - StandOutMm) / layer) : 0;
+        yield return layers < 1
+            ? ["mould, height", "choose", $"whole layers of {said} {stuff}, together {LengthText.OnRuleWithUnit(StandOutMm, units)} or more lower than the sides are deep"]
+            : ["mould, height", layers * layer, $"{NumberFormat.Whole(layers)} layers of {said} {stuff}; the sides stand out for the linings"];
     }
 }

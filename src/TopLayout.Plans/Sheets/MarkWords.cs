@@ -12,14 +12,22 @@ internal static class MarkWords
     public static string Of(Finding finding, LengthUnit units) =>
         $"{Short(finding.Subject)}{Side(finding)}, {Lengths(finding, units)}";
 
-    /// <summary>", bass side, inner wall": what the subject of a run does not say, for a heading.</summary>
+    /// <summary>", bass side, wall towards the hole": what the subject of a run does not say, for a heading.</summary>
     public static string Place(Finding finding)
     {
         var edges = FindingMarks.IsRun(finding) && finding.Where is not null
             ? Marks(finding).SelectMany((_, i) => Edge(finding, i).TrimEnd().Split('/')).Where(e => e.Length > 0).Distinct(StringComparer.Ordinal).ToList()
             : [];
-        return Side(finding) + (edges.Count == 0 ? "" : $", {Say.Listed(edges)}");
+        return Side(finding) + (edges.Count == 0 ? "" : $", {Say.Listed([.. edges.Select(Wall)])}");
     }
+
+    // Inner and outer of a channel, as seen at the bench.
+    private static string Wall(string edge) => edge switch
+    {
+        "inner wall" => "wall towards the hole",
+        "outer wall" => "wall away from the hole",
+        _ => edge,
+    };
 
     // Of many edges in line the first two; the report has them all.
     private static string Short(string subject) => subject.Split(" and ") is [var first, var second, _, .. var more]

@@ -21,7 +21,7 @@ internal static class TieBlockView
     {
         foreach (var hole in layout.TieHoles)
         {
-            board.Draw(hole.Name, Role.Hidden, view.Map(hole.Outline), Emphasis.Faint);
+            board.Draw(hole.Name, Role.Hidden, view.Map(hole.Outline));
         }
     }
 

@@ -33,6 +33,8 @@ internal static class StepList
             .. numbers.Of("body", StepTolerance.Round, "outline, all round"),
             .. numbers.SideStrips(),
             .. numbers.Of("rim", StepTolerance.Channel, "sides, thickness"),
+            .. numbers.Of("rim", StepTolerance.Body, "sides, depth"),
+            .. numbers.Of("rim", StepTolerance.Round, "mould, height"),
             .. OutlineNumbers.IsEven(layout) ? [new StepRow("one half over the other, folded on the centre line", "alike", numbers.Within(StepTolerance.Halves))] : (StepRow[])[],
             Straight(numbers),
         ],
@@ -173,7 +175,7 @@ internal static class StepList
             [
                 .. numbers.Block(Block.Neck.Name, "neck-block"),
                 .. numbers.Tongue(),
-                .. numbers.Of("positions", StepTolerance.Meeting, "truss-rod slot"),
+                .. numbers.Of("positions", StepTolerance.Meeting, "truss-rod slot", "truss-rod key"),
                 .. numbers.Drilled(n => n == "locating pin, neck"),
                 .. numbers.Block(Block.Tail.Name, "tail-block"),
                 new("centre lines of the blocks on the top's", "in line", numbers.Within(StepTolerance.Across)),

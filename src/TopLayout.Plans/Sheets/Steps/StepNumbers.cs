@@ -85,7 +85,7 @@ internal sealed class StepNumbers(Layout layout)
                 $"width square to the brace, {StepTolerance.PocketRoom(layout.Design.Units)}; depth, {Within(StepTolerance.Channel)}",
             ],
             [
-                .. Reports.BraceEnds.Of(layout).GroupBy(e => e.Bar).Select(b => (ImmutableArray<string>)
+                .. Lutherie.Parts.BraceEnds.Of(layout).GroupBy(e => e.Bar).Select(b => (ImmutableArray<string>)
                 [
                     b.Key.Name, Opening(b.Where(e => e.Side == "bass")), Opening(b.Where(e => e.Side == "treble")), $"{Text(b.First().WidthMm)} wide, {Text(b.First().HeightMm)} deep",
                 ]),
@@ -93,7 +93,7 @@ internal sealed class StepNumbers(Layout layout)
     }
 
     /// <summary>How high brace ends are left at the rim; none where none reaches it.</summary>
-    public IEnumerable<StepRow> EndHeight() => Reports.BraceEnds.Of(layout).Where(e => e.Bar.Kind == MemberKind.Bar).Select(e => e.HeightMm).Distinct().Order().ToList() is [var least, ..] heights
+    public IEnumerable<StepRow> EndHeight() => Lutherie.Parts.BraceEnds.Of(layout).Where(e => e.Bar.Kind == MemberKind.Bar).Select(e => e.HeightMm).Distinct().Order().ToList() is [var least, ..] heights
         ? [new("brace ends at the rim, height", heights.Count == 1 ? Text(least) : $"{Bare(least)} to {Text(heights[^1])}", Within(StepTolerance.Channel), "carved down to it: as deep as their pockets, step 5")]
         : [];
 
