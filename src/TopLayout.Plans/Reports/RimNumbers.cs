@@ -19,10 +19,13 @@ internal static class RimNumbers
         yield return ["sides, thickness", design[Rim.SideThickness].Value, ""];
         if (!design.Has(Ledge.Section))
         {
-            foreach (var row in Depths(layout))
+            foreach (var (where, mm) in Depths(layout))
             {
-                yield return row;
+                yield return [$"sides, depth at the {where}", mm, $"the {where} block's"];
             }
+
+            var (height, stuff) = MouldOf(layout);
+            yield return ["mould, height", height is { } known ? known : "to choose", stuff];
         }
 
         yield return ["linings, width on the glued edge", design[Rim.LiningWidth].Value, Rim.LiningStock.Read(design.In(Rim.Lining)).Wood.Name];
@@ -51,25 +54,32 @@ internal static class RimNumbers
         }
     }
 
-    // The sides are as deep as the blocks between them; the mould is lower, in whole layers, so that the linings can be glued at both edges.
-    private static IEnumerable<IReadOnlyList<Cell>> Depths(Layout layout)
+    /// <summary>The mould's height in a phrase, "72 mm high, 4 layers of ...", with the depth of the sides it follows from.</summary>
+    public static string Mould(Layout layout)
     {
-        var (neck, tail) = (layout.Find(Block.Neck.Name)?.ThicknessMm, layout.Find(Block.Tail.Name)?.ThicknessMm);
-        foreach (var (where, depth) in ((string, double?)[])[("neck", neck), ("tail", tail)])
-        {
-            if (depth is { } mm)
-            {
-                yield return [$"sides, depth at the {where}", mm, $"the {where} block's"];
-            }
-        }
+        var (mould, depths) = (MouldOf(layout), Depths(layout).ToList());
+        string Said(double mm) => LengthText.OnRuleWithUnit(mm, layout.Design.Units);
+        return mould.HeightMm is { } height
+            ? $"{Said(height)} high, {mould.Stuff}, so that the sides, {string.Join(", ", depths.Select(d => $"{Said(d.Mm)} deep at the {d.Where}"))}, stand out of it for the linings"
+            : mould.Stuff;
+    }
 
+    // The sides are as deep as the blocks between them.
+    private static IEnumerable<(string Where, double Mm)> Depths(Layout layout) =>
+        from end in ((string Where, string Block)[])[("neck", Block.Neck.Name), ("tail", Block.Tail.Name)]
+        let block = layout.Find(end.Block)
+        where block is not null
+        select (end.Where, block.ThicknessMm);
+
+    // Lower than the sides, in whole layers, so that the linings can be glued at both edges; null where no depth is known.
+    private static (double? HeightMm, string Stuff) MouldOf(Layout layout)
+    {
         var units = layout.Design.Units;
         var layer = units == LengthUnit.Inch ? InchLayerMm : LayerMm;
         var (said, stuff) = (LengthText.OnRuleWithUnit(layer, units), "plywood or fibreboard");
-        var least = (neck, tail) switch { ({ } a, { } b) => Math.Min(a, b), var (a, b) => a ?? b };
-        var layers = least is { } shallow ? (int)((shallow - StandOutMm) / layer) : 0;
-        yield return layers < 1
-            ? ["mould, height", "choose", $"whole layers of {said} {stuff}, together {LengthText.OnRuleWithUnit(StandOutMm, units)} or more lower than the sides are deep"]
-            : ["mould, height", layers * layer, $"{NumberFormat.Whole(layers)} layers of {said} {stuff}; the sides stand out for the linings"];
+        var layers = (int)((Depths(layout).Select(d => d.Mm).DefaultIfEmpty(0).Min() - StandOutMm) / layer);
+        return layers < 1
+            ? (null, $"whole layers of {said} {stuff}, together {LengthText.OnRuleWithUnit(StandOutMm, units)} or more lower than the sides are deep")
+            : (layers * layer, $"{NumberFormat.Whole(layers)} layer{(layers == 1 ? "" : "s")} of {said} {stuff}");
     }
 }

@@ -21,8 +21,8 @@ internal static class MarkWords
         return Side(finding) + (edges.Count == 0 ? "" : $", {Say.Listed([.. edges.Select(Wall)])}");
     }
 
-    // Inner and outer of a channel, as seen at the bench.
-    private static string Wall(string edge) => edge switch
+    /// <summary>An edge's name as it is seen at the bench: inner and outer of a channel are told from the hole.</summary>
+    public static string Wall(string edge) => edge switch
     {
         "inner wall" => "wall towards the hole",
         "outer wall" => "wall away from the hole",

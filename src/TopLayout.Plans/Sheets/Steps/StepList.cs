@@ -33,8 +33,6 @@ internal static class StepList
             .. numbers.Of("body", StepTolerance.Round, "outline, all round"),
             .. numbers.SideStrips(),
             .. numbers.Of("rim", StepTolerance.Channel, "sides, thickness"),
-            .. numbers.Of("rim", StepTolerance.Body, "sides, depth"),
-            .. numbers.Of("rim", StepTolerance.Round, "mould, height"),
             .. OutlineNumbers.IsEven(layout) ? [new StepRow("one half over the other, folded on the centre line", "alike", numbers.Within(StepTolerance.Halves))] : (StepRow[])[],
             Straight(numbers),
         ],
@@ -47,7 +45,7 @@ internal static class StepList
     {
         var templates = OutlineNumbers.IsEven(layout) ? "cut the half template, and from it" : "cut both half templates, bass and treble, and from them";
         var mitre = layout.Design.Has(Cutaway.Section) && Cutaway.Recipe(layout.Design).Shape == CutawayShape.Pointed ? " The two treble sides meet in a mitre at the point." : "";
-        return $"Draw the outline at its true size, {templates} the mould that holds the bent sides.{mitre}";
+        return $"Draw the outline at its true size, {templates} the mould that holds the bent sides: {RimNumbers.Mould(layout)}.{mitre}";
     }
 
     // Nothing is bent: the rim is there, and the plate is fitted to it.
