@@ -97,6 +97,8 @@ internal static class GrainCures
         MemberKind.Tongue when scene.Layout.Design.Get(Tongue.Shape).Value != TongueShape.Tapered =>
             "taper the tongue (`shape = \"tapered\"`, `edge_angle = 15` or more), so that its edge crosses every grain line",
         MemberKind.Tongue => "raise `edge_angle` of the tongue",
+        // The fretboard says so already.
+        MemberKind.Block when member.Name == Block.Neck.Name && members.Any(m => m.Kind == MemberKind.Fretboard && !BlockCarriesFretboard(scene, m)) => null,
         MemberKind.Block => members.Count == 1 ? $"shorten {Say.TheLast(member.Name)}" : $"make {Say.The(member.Name)} wider, so that its sides leave this grain line",
         MemberKind.Fretboard when !BlockCarriesFretboard(scene, member) => "widen the neck block at least 5 mm past the fretboard's edges on both sides",
         MemberKind.Plate when IsByTheHole(found, member) => $"move {Say.The(member.Name)} off that line (`inset`); its `width` moves only the other side",
@@ -107,9 +109,13 @@ internal static class GrainCures
         MemberKind.Bar when GrainAngle.Between(member.Grain, scene.GrainUnder(member)) < AlongTop => $"make {Say.The(member.Name)} narrower, or end it under a bar across the grain",
         MemberKind.Bar => $"turn {Say.The(member.Name)} across the grain, or make it narrower",
         MemberKind.Bridge => "round or angle the bridge's ends",
-        MemberKind.Channel => $"move {Say.The(member.Name)} until its walls stand {Apart(scene)} or more from the edge on the same grain line",
+        MemberKind.Channel => Channels(scene, [.. members.Where(m => m.Kind == MemberKind.Channel).Select(m => Say.TheLast(m.Name))]),
         _ => null,
     };
+
+    // Channels side by side are moved together.
+    private static string Channels(GrainScene scene, IReadOnlyList<string> named) =>
+        $"move {Say.Listed(named)} until {(named.Count == 1 ? "its" : "their")} walls stand {Apart(scene)} or more from the edge on the same grain line";
 
     // Every ring runs along the grain at two places: its edges can leave a line, and its wood can follow the top.
     private static string Ring(GrainScene scene, Member ring, IReadOnlyList<Member> members) => members.Count > 1

@@ -52,9 +52,10 @@ internal static class GrainWords
             yield return moves;
         }
 
-        foreach (var member in scene.Members.Where(m => m.Material?.Sawing == Sawing.Unknown))
+        foreach (var alike in scene.Members.Where(m => m.Material?.Sawing == Sawing.Unknown).GroupBy(m => SawingText(scene.Loads[m.Name].Mismatch!.Sawing)))
         {
-            yield return $"how {Say.The(member.Name)} is sawn is not said; the worse case was taken, {SawingText(scene.Loads[member.Name].Mismatch!.Sawing)}";
+            var named = alike.Select(m => Say.TheLast(m.Name)).ToList();
+            yield return $"how {Say.Listed(named)} {(named.Count == 1 ? "is" : "are")} sawn is not said; the worse case was taken, {alike.Key}";
         }
 
         foreach (var gap in GapWords.All(scene))

@@ -1,6 +1,5 @@
 using TopLayout.Lutherie.Checks;
 using TopLayout.Lutherie.Findings;
-using TopLayout.Plans.Sheets;
 
 namespace TopLayout.Plans.Reports;
 
@@ -21,6 +20,6 @@ internal static class GrainNumbers
         ]));
 
     // Where an edge stands twice, on both sides of the centre line, each with its side.
-    private static string Edge(GrainReview review, SideVerdict side) => review.Sides.All(s => s.Member != side.Member || s.Edge != side.Edge || s.AcrossMm < 0 == side.AcrossMm < 0) ? MarkWords.Wall(side.Edge)
-        : $"{MarkWords.Wall(side.Edge)}, {(side.AcrossMm < 0 ? "bass" : "treble")} side";
+    private static string Edge(GrainReview review, SideVerdict side) => review.Sides.All(s => s.Member != side.Member || s.Edge != side.Edge || s.AcrossMm < 0 == side.AcrossMm < 0) ? side.Edge
+        : $"{side.Edge}, {(side.AcrossMm < 0 ? "bass" : "treble")} side";
 }

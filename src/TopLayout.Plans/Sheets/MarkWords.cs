@@ -8,26 +8,18 @@ namespace TopLayout.Plans.Sheets;
 /// <summary>What the list under a plan says of a mark: what it is about, on which side and at which wall, and how long.</summary>
 internal static class MarkWords
 {
-    /// <summary>"rosette channel, bass side, outer wall 52 and inner wall 48 mm".</summary>
+    /// <summary>"rosette channel, bass side, outer wall 52 and hole-side wall 48 mm".</summary>
     public static string Of(Finding finding, LengthUnit units) =>
         $"{Short(finding.Subject)}{Side(finding)}, {Lengths(finding, units)}";
 
-    /// <summary>", bass side, wall towards the hole": what the subject of a run does not say, for a heading.</summary>
+    /// <summary>", bass side, hole-side wall": what the subject of a run does not say, for a heading.</summary>
     public static string Place(Finding finding)
     {
         var edges = FindingMarks.IsRun(finding) && finding.Where is not null
             ? Marks(finding).SelectMany((_, i) => Edge(finding, i).TrimEnd().Split('/')).Where(e => e.Length > 0).Distinct(StringComparer.Ordinal).ToList()
             : [];
-        return Side(finding) + (edges.Count == 0 ? "" : $", {Say.Listed([.. edges.Select(Wall)])}");
+        return Side(finding) + (edges.Count == 0 ? "" : $", {Say.Listed(edges)}");
     }
-
-    /// <summary>An edge's name as it is seen at the bench: inner and outer of a channel are told from the hole.</summary>
-    public static string Wall(string edge) => edge switch
-    {
-        "inner wall" => "wall towards the hole",
-        "outer wall" => "wall away from the hole",
-        _ => edge,
-    };
 
     // Of many edges in line the first two; the report has them all.
     private static string Short(string subject) => subject.Split(" and ") is [var first, var second, _, .. var more]

@@ -54,11 +54,11 @@ internal static class RosetteTemplateSheet
             if (i == 0 || channels[i - 1].OuterMm != channel.InnerMm)
             {
                 board.Draw($"{Rosette.NameOf(i, channels.Count)} ring", Role.Cut, Contour.Circle(new Point2(0, 0), hole + channel.InnerMm));
-                ladder.Add(-(hole + channel.InnerMm), $"{name}, wall towards the hole: radius {Of(hole + channel.InnerMm)}");
+                ladder.Add(-(hole + channel.InnerMm), $"{name}, hole-side wall: radius {Of(hole + channel.InnerMm)}");
             }
 
             board.Draw($"{Rosette.NameOf(i, channels.Count)} ring", Role.Cut, Contour.Circle(new Point2(0, 0), hole + channel.OuterMm));
-            ladder.Add(-(hole + channel.OuterMm), $"{name}, wall away from the hole: radius {Of(hole + channel.OuterMm)}");
+            ladder.Add(-(hole + channel.OuterMm), $"{name}, outer wall: radius {Of(hole + channel.OuterMm)}");
         }
 
         board.Line("centre line", Role.Centre, new Point2(0, hole - 4), new Point2(0, 4 - hole));

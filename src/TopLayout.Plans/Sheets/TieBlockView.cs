@@ -62,7 +62,7 @@ internal static class TieBlockView
             [] => null,
             [_] => "tie hole on the centre line",
             [var first, var second, ..] all =>
-                $"{Words(all.Length)}, one for each string: outer ones {Of(all[^1].From.X - first.From.X)} apart, each {Of(second.From.X - first.From.X)} from the next",
+                $"{Words(all.Length)} from bass to treble, one for each string: outer ones {Of(all[^1].From.X - first.From.X)} apart, each {Of(second.From.X - first.From.X)} from the next",
         };
     }
 
