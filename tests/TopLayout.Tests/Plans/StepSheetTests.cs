@@ -252,6 +252,14 @@ public class StepSheetTests
         Assert.Contains(steps.Single(s => s.Name == "3-bracing").Rows, r => r is { What: "brace ends at the rim, height", Value: "2.80 mm", Tolerance: "±0.1 mm" });
     }
 
+    /// <summary>A truss rod whose slot ends before tongue and brace says how its key comes to it.</summary>
+    [Fact]
+    public void FourthStep_OfATrussRod_SaysTheWayForItsKey()
+    {
+        Assert.Contains(" Truss rod: for a key through the soundhole cut a notch 4 mm deep", StepList.Of(Top("tapered-tongue").Layout).Single(s => s.Name.StartsWith('4')).Does, StringComparison.Ordinal);
+        Assert.DoesNotContain("Truss rod", StepList.Of(Top("auditorium").Layout).Single(s => s.Name.StartsWith('4')).Does, StringComparison.Ordinal);
+    }
+
     /// <summary>The block of an old rim is not made again.</summary>
     [Fact]
     public void FourthStep_OfATopForAnOldRim_KeepsTheBlock()

@@ -167,13 +167,13 @@ internal static class StepList
         return new(
             hasTongue ? "4-neck-block-and-tongue" : "4-neck-block",
             (isOld ? "Old blocks of neck and tail" : "Neck block and tail block") + (hasTongue ? ", tongue" : ""),
-            NeckBlockWork(hasTongue, isOld) + Joint(layout, isOld),
+            NeckBlockWork(hasTongue, isOld) + Joint(layout, isOld) + KeyWay(layout),
             TopFace.Inside,
             [.. Footprints(layout, m => m.Kind is MemberKind.Block or MemberKind.Tongue), .. layout.Marks.Where(m => m.Name == TrussRod.Name).Select(m => (m.Name, m.Line))],
             [
                 .. numbers.Block(Block.Neck.Name, "neck-block"),
                 .. numbers.Tongue(),
-                .. numbers.Of("positions", StepTolerance.Meeting, "truss-rod slot", "truss-rod key"),
+                .. numbers.Of("positions", StepTolerance.Meeting, "truss-rod slot"),
                 .. numbers.Drilled(n => n == "locating pin, neck"),
                 .. numbers.Block(Block.Tail.Name, "tail-block"),
                 new("centre lines of the blocks on the top's", "in line", numbers.Within(StepTolerance.Across)),
@@ -185,6 +185,9 @@ internal static class StepList
     private static string Joint(Layout layout, bool isOld) => layout.Find(Tongue.Name)?.Material is not { } tongue || layout.Find(Block.Neck.Name)?.Material is not { } block ? ""
         : !isOld && tongue.Wood == block.Wood && tongue.Lie == block.Lie ? " Their wood and long grain are the same: saw them from one piece, or let the tongue into the block."
         : " The tongue is a piece of its own, let into the block and glued.";
+
+    private static string KeyWay(Layout layout) =>
+        TrussRodKey.Of(layout) is var (_, way) ? $" Truss rod: {LengthText.Sentence(way, layout.Design.Units)}." : "";
 
     // In an old rim the blocks are there.
     private static string NeckBlockWork(bool hasTongue, bool isOld) => (hasTongue, isOld) switch
