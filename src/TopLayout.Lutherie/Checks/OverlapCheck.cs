@@ -43,7 +43,7 @@ public static class OverlapCheck
 
             var longest = shared.Edges.MaxBy(e => e.ChordLength);
             yield return new Finding(
-                Rules.PartsOverlap, Severity.Fail, $"{bridge.Name} and {channel.Name}", $"the bridge stands on the {channel.Name}, {Say.Mm(shared.Bounds.Height)} deep from its front edge")
+                Rules.PartsOverlap, Severity.Fail, $"{bridge.Name} and {channel.Name}", $"the bridge stands on {Say.TheLast(channel.Name)}, {Say.Mm(shared.Bounds.Height)} deep from its front edge")
             {
                 Measured = new Measurement(shared.Bounds.Height, "mm", 0),
                 Where = (longest.Start, longest.End),
