@@ -16,9 +16,9 @@ public static class BridgeCheck
     /// <summary>Usual from a pin hole to the edge of the plate or to a leg, mm. Common practice, no source.</summary>
     public const double ClearMm = 2;
 
-    /// <summary>One finding for the slot, one for the tie block, and one for the worst pin against each of bridge, slot, plate and legs.</summary>
+    /// <summary>One finding for the slot, one for the tie block, one for its holes, and one for the worst pin against each of bridge, slot, plate and legs.</summary>
     public static IEnumerable<Finding> Of(Layout layout) =>
-        layout.Find(Bridge.Name) is { } bridge ? [.. Slot(layout, bridge), .. Tie(layout), .. Pins(layout, bridge)] : [];
+        layout.Find(Bridge.Name) is { } bridge ? [.. Slot(layout, bridge), .. Tie(layout), .. TieHoleCheck.Of(layout, bridge), .. Pins(layout, bridge)] : [];
 
     private static IEnumerable<Finding> Slot(Layout layout, Member bridge)
     {
@@ -100,7 +100,7 @@ public static class BridgeCheck
         foreach (var leg in ((string[])[XBrace.BassLeg, XBrace.TrebleLeg]).Select(layout.Find).OfType<Member>())
         {
             yield return Worst(
-                pins, p => Clear(leg.Footprint, p), ClearMm, leg.Name, $"into the {leg.Name}", "open the X, or cross it nearer to the hole", XBrace.PositionPlace(design));
+                pins, p => Clear(leg.Footprint, p), ClearMm, leg.Name, $"into {Say.TheLast(leg.Name)}", "open the X, or cross it nearer to the hole", XBrace.PositionPlace(design));
         }
     }
 
@@ -120,7 +120,7 @@ public static class BridgeCheck
             Rules.PinHoles);
     }
 
-    private static Finding Judged(
+    internal static Finding Judged(
         string subject, double room, double usual, string sentence, string failed, string cure, Point2 at, IReadOnlyList<SourcePlace> places, Rule? rule = null)
     {
         var severity = room < -Tolerances.TouchMm ? Severity.Fail : room < usual - Tolerances.TouchMm ? Severity.Remark : Severity.Pass;

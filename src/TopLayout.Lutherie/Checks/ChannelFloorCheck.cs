@@ -38,8 +38,8 @@ public static class ChannelFloorCheck
             severity,
             channel.Name,
             floor > 0
-                ? $"the {channel.Name} leaves a floor of {Say.Mm(floor)} in a top of {Say.Mm(layout.Top.ThicknessMm)}; {Say.Mm(usual)} or more is usual"
-                : $"the {channel.Name}, {Say.Mm(channel.ThicknessMm)} deep, goes through the top of {Say.Mm(layout.Top.ThicknessMm)}; a floor of {Say.Mm(usual)} or more is usual")
+                ? $"{Say.The(channel.Name)} leaves a floor of {Say.Mm(floor)} in a top of {Say.Mm(layout.Top.ThicknessMm)}; {Say.Mm(usual)} or more is usual"
+                : $"{Say.TheLast(channel.Name)}, {Say.Mm(channel.ThicknessMm)} deep, goes through the top of {Say.Mm(layout.Top.ThicknessMm)}; a floor of {Say.Mm(usual)} or more is usual")
         {
             Measured = new Measurement(floor, "mm", severity >= Severity.Warning ? LeastMm : usual),
             Place = Rosette.DepthPlace(layout.Design, pair.Second),

@@ -91,8 +91,8 @@ public static class GrainCheck
                 Severity.Pass,
                 member.Name,
                 worst is null
-                    ? $"no edge of the {member.Name} stays on a grain line"
-                    : $"the {worst.Edge} of the {member.Name} stays on one grain line for {Say.TwoDigits(worst.RunMm)} mm at most")
+                    ? $"no edge of {Say.The(member.Name)} stays on a grain line"
+                    : $"the {worst.Edge} of {Say.The(member.Name)} stays on one grain line for {Say.TwoDigits(worst.RunMm)} mm at most")
             {
                 Measured = new Measurement(worst?.RunMm ?? 0, "mm", scene.Calibration.PassLengthMm),
                 Place = member.Places[0],
@@ -109,7 +109,7 @@ public static class GrainCheck
             Rules.HoldsTopWide,
             Severity.Pass,
             member.Name,
-            $"the {member.Name} crosses the grain and holds the top wide: it loads the top under it to {Say.TwoDigits(index)} of its strength across, in this season")
+            $"{Say.The(member.Name)} crosses the grain and holds the top wide: it loads the top under it to {Say.TwoDigits(index)} of its strength across, in this season")
         {
             Measured = new Measurement(index, "", 1),
             Place = member.Places[0],

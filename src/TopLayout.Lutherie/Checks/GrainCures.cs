@@ -61,7 +61,7 @@ internal static class GrainCures
             var (now, then) = (scene.Loads[member.Name].Mismatch!, scene.MismatchIf(member, Sawing.Quarter));
             if (then.Index < WorthShare * now.Index)
             {
-                yield return $"saw the {member.Name} on the quarter (`sawing = \"quarter\"`): its mismatch {Say.TwoDigits(then.Index)} instead of "
+                yield return $"saw {Say.The(member.Name)} on the quarter (`sawing = \"quarter\"`): its mismatch {Say.TwoDigits(then.Index)} instead of "
                     + $"{Say.TwoDigits(now.Index)}, {Outcome(scene, found, m => m == member ? then : null)}";
             }
         }
@@ -73,7 +73,7 @@ internal static class GrainCures
             if (then < WorthShare * now)
             {
                 yield return $"glue at {GrainWords.Percent(WorkshopHumidityPercent)} humidity instead of {GrainWords.Percent(scene.Season.GluedHumidityPercent)}: "
-                    + $"mismatch of the {worst.Name} {Say.TwoDigits(then)} instead of {Say.TwoDigits(now)}, "
+                    + $"mismatch of {Say.The(worst.Name)} {Say.TwoDigits(then)} instead of {Say.TwoDigits(now)}, "
                     + Outcome(scene, found, m => scene.Loads[m.Name].Mismatch is null ? null : scene.MismatchIfGluedAt(m, WorkshopHumidityPercent));
             }
         }
@@ -97,26 +97,32 @@ internal static class GrainCures
         MemberKind.Tongue when scene.Layout.Design.Get(Tongue.Shape).Value != TongueShape.Tapered =>
             "taper the tongue (`shape = \"tapered\"`, `edge_angle = 15` or more), so that its edge crosses every grain line",
         MemberKind.Tongue => "raise `edge_angle` of the tongue",
-        MemberKind.Block => members.Count == 1 ? $"shorten the {member.Name}" : $"make the {member.Name} wider, so that its sides leave this grain line",
+        // The fretboard says so already.
+        MemberKind.Block when member.Name == Block.Neck.Name && members.Any(m => m.Kind == MemberKind.Fretboard && !BlockCarriesFretboard(scene, m)) => null,
+        MemberKind.Block => members.Count == 1 ? $"shorten {Say.TheLast(member.Name)}" : $"make {Say.The(member.Name)} wider, so that its sides leave this grain line",
         MemberKind.Fretboard when !BlockCarriesFretboard(scene, member) => "widen the neck block at least 5 mm past the fretboard's edges on both sides",
-        MemberKind.Plate when IsByTheHole(found, member) => $"move the {member.Name} off that line (`inset`); its `width` moves only the other side",
+        MemberKind.Plate when IsByTheHole(found, member) => $"move {Say.The(member.Name)} off that line (`inset`); its `width` moves only the other side",
         MemberKind.Plate when IsRing(member) => Ring(scene, member, members),
-        MemberKind.Plate when IsByItsLongSide(found, member) => $"move the {member.Name} off that line, or make it wider or narrower until its edges leave it",
-        MemberKind.Plate => $"cut the ends of the {member.Name} at an angle to the grain, or bring them under a brace",
+        MemberKind.Plate when IsByItsLongSide(found, member) => $"move {Say.The(member.Name)} off that line, or make it wider or narrower until its edges leave it",
+        MemberKind.Plate => $"cut the ends of {Say.The(member.Name)} at an angle to the grain, or bring them under a brace",
         MemberKind.Lining => "use a narrower or kerfed lining there",
-        MemberKind.Bar when GrainAngle.Between(member.Grain, scene.GrainUnder(member)) < AlongTop => $"make the {member.Name} narrower, or end it under a bar across the grain",
-        MemberKind.Bar => $"turn the {member.Name} across the grain, or make it narrower",
+        MemberKind.Bar when GrainAngle.Between(member.Grain, scene.GrainUnder(member)) < AlongTop => $"make {Say.The(member.Name)} narrower, or end it under a bar across the grain",
+        MemberKind.Bar => $"turn {Say.The(member.Name)} across the grain, or make it narrower",
         MemberKind.Bridge => "round or angle the bridge's ends",
-        MemberKind.Channel => $"move the {member.Name} until its walls stand {Apart(scene)} or more from the edge on the same grain line",
+        MemberKind.Channel => Channels(scene, [.. members.Where(m => m.Kind == MemberKind.Channel).Select(m => Say.TheLast(m.Name))]),
         _ => null,
     };
 
+    // Channels side by side are moved together.
+    private static string Channels(GrainScene scene, IReadOnlyList<string> named) =>
+        $"move {Say.Listed(named)} until {(named.Count == 1 ? "its" : "their")} walls stand {Apart(scene)} or more from the edge on the same grain line";
+
     // Every ring runs along the grain at two places: its edges can leave a line, and its wood can follow the top.
     private static string Ring(GrainScene scene, Member ring, IReadOnlyList<Member> members) => members.Count > 1
-        ? $"make the {ring.Name} wider or narrower, until its edges stand {Apart(scene)} or more from that line"
+        ? $"make {Say.The(ring.Name)} wider or narrower, until its edges stand {Apart(scene)} or more from that line"
         : ring.Material?.Wood.Key == scene.Layout.Top.Wood.Key
-            ? $"make the {ring.Name} narrower or thinner"
-            : $"make the {ring.Name} of the top's own wood, sawn like the top, or narrower or thinner";
+            ? $"make {Say.The(ring.Name)} narrower or thinner"
+            : $"make {Say.The(ring.Name)} of the top's own wood, sawn like the top, or narrower or thinner";
 
     // No grain line has both edges in its band.
     private static string Apart(GrainScene scene) => Say.Mm(2 * scene.Calibration.BandHalfWidthMm);

@@ -52,9 +52,10 @@ internal static class GrainWords
             yield return moves;
         }
 
-        foreach (var member in scene.Members.Where(m => m.Material?.Sawing == Sawing.Unknown))
+        foreach (var alike in scene.Members.Where(m => m.Material?.Sawing == Sawing.Unknown).GroupBy(m => SawingText(scene.Loads[m.Name].Mismatch!.Sawing)))
         {
-            yield return $"how the {member.Name} is sawn is not said; the worse case was taken, {SawingText(scene.Loads[member.Name].Mismatch!.Sawing)}";
+            var named = alike.Select(m => Say.TheLast(m.Name)).ToList();
+            yield return $"how {Say.Listed(named)} {(named.Count == 1 ? "is" : "are")} sawn is not said; the worse case was taken, {alike.Key}";
         }
 
         foreach (var gap in GapWords.All(scene))
@@ -103,11 +104,11 @@ internal static class GrainWords
         if (found.IsOnlyChannel)
         {
             var sides = found.Also.Prepend(run).Select(Side).Distinct().ToList();
-            return $"the walls of the {run.Contributions[0].Member} run along the grain for {Lengths(found)} mm "
+            return $"the walls of {Say.The(run.Contributions[0].Member)} run along the grain for {Lengths(found)} mm "
                 + $"{(sides is [var only] ? $"on the {only} side" : "at either side")} of the hole; they weaken the top there, and nothing pulls on them";
         }
 
-        var edges = string.Join(" and ", ByMember(named).Select(m => $"{Say.Listed([.. m.Select(c => $"the {c.Label}")])} of the {m.Key}"));
+        var edges = string.Join(" and ", ByMember(named).Select(m => $"{Say.Listed([.. m.Select(c => $"the {c.Label}")])} of {Say.The(m.Key)}"));
         var middle = run.From.MidpointTo(run.To);
         return $"{edges} {(named.Length == 1 ? "runs" : "run")} along the grain for {Say.TwoDigits(run.LengthMm)} mm without support, "
             + $"at {Say.Degrees(Rounded(named.Min(c => c.LeastAngle)))} to it, {Say.Mm(-run.To.Y)} to {Say.Mm(-run.From.Y)} from the neck edge "
@@ -116,7 +117,7 @@ internal static class GrainWords
 
     // What stops a crack on the rest of these edges; not what has an edge on the line itself.
     private static string Support(GrainScene scene, GrainRun run, List<Contribution> added) => scene.HoldersBeside(run).Where(h => !added.Exists(c => c.Member == h)).ToList() is { Count: > 0 } holders
-        ? $"elsewhere {Say.Listed([.. holders.Select(h => $"the {h}")])} {(holders is [var only] && only != Rim.Sides.Key ? "supports" : "support")} it"
+        ? $"elsewhere {Say.Listed([.. holders.Select((h, i) => i < holders.Count - 2 ? Say.TheLast(h) : Say.The(h))])} {(holders is [var only] && only != Rim.Sides.Key ? "supports" : "support")} it"
         : "nothing supports it anywhere";
 
     private static string Together(GrainRun run, List<Contribution> added, GrainRun? together)
@@ -129,7 +130,7 @@ internal static class GrainWords
         var longer = together.LengthMm - run.LengthMm > Runs.SlackMm && Say.TwoDigits(together.LengthMm) != Say.TwoDigits(run.LengthMm)
             ? $", together {Say.TwoDigits(together.LengthMm)} mm"
             : "";
-        return $"; {string.Join(" and ", added.Select(c => $"the {c.Label} of the {c.Member}"))} on the other face "
+        return $"; {string.Join(" and ", added.Select(c => $"the {c.Label} of {Say.The(c.Member)}"))} on the other face "
             + $"{(added.Count == 1 ? "lies" : "lie")} on the same grain line{longer}";
     }
 

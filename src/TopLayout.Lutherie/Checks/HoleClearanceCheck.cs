@@ -79,8 +79,8 @@ public static class HoleClearanceCheck
         var severity = clearance <= Tolerances.TouchMm ? Severity.Fail : clearance < UsualMm - Tolerances.TouchMm ? Severity.Remark : Severity.Pass;
         var subject = isLeg ? "X legs" : member.Name;
         var sentence = clearance > 0
-            ? $"the {subject} {(isLeg ? "pass" : "passes")} the hole's edge at {Say.Mm(clearance)}; {Say.Mm(UsualMm)} or more is usual"
-            : $"the {subject} {(isLeg ? "reach" : "reaches")} {Say.Mm(-clearance)} over the hole's edge";
+            ? $"{Say.The(subject)} {(isLeg ? "pass" : "passes")} the hole's edge at {Say.Mm(clearance)}; {Say.Mm(UsualMm)} or more is usual"
+            : $"{Say.The(subject)} {(isLeg ? "reach" : "reaches")} {Say.Mm(-clearance)} over the hole's edge";
         return new Finding(Rules.HoleClearance, severity, subject, sentence)
         {
             Measured = new Measurement(clearance, "mm", severity == Severity.Fail ? 0 : UsualMm),
@@ -94,8 +94,8 @@ public static class HoleClearanceCheck
     private static string Cure(Member member, double mm) => member.Kind switch
     {
         MemberKind.Bridge => $"the scale places the bridge: move the hole {Say.Mm(mm)} towards the neck for {Say.Mm(UsualMm)}, or make it smaller",
-        MemberKind.Block => $"shorten the {member.Name} by {Say.Mm(mm)} for {Say.Mm(UsualMm)}, or move the hole, or make it smaller",
-        _ => $"move the {member.Name} {Say.Mm(mm)} away from the hole for {Say.Mm(UsualMm)}, or make the hole smaller",
+        MemberKind.Block => $"shorten {Say.The(member.Name)} by {Say.Mm(mm)} for {Say.Mm(UsualMm)}, or move the hole, or make it smaller",
+        _ => $"move {Say.The(member.Name)} by {Say.Mm(mm)} away from the hole for {Say.Mm(UsualMm)}, or make the hole smaller",
     };
 
     // Moving the crossing by one mm moves a leg by sin(a/2) across itself; the legs stand (f − far edge − d)·tan(a/2) from the centre line

@@ -57,7 +57,7 @@ public static class LedgeCheck
         yield return Judged(
             left,
             "ledge and brace ends",
-            $"the ledges cut {Say.Mm(cut)} off the ends of braces such as the {let.Name} and leave {Say.Mm(Math.Max(0, left))} of them in the lining; {Say.Mm(UsualMm)} or more is usual",
+            $"the ledges cut {Say.Mm(cut)} off the ends of braces such as {Say.The(let.Name)} and leave {Say.Mm(Math.Max(0, left))} of them in the lining; {Say.Mm(UsualMm)} or more is usual",
             "make the binding narrower, or its purfling's ledge no deeper than the top",
             [design.PlaceOf(Binding.Width), let.Places[0]]);
     }

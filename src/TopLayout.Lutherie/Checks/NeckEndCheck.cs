@@ -30,7 +30,7 @@ public static class NeckEndCheck
         yield return Judged(
             below,
             BelowMm,
-            $"the truss-rod slot, {Say.Mm(slot.ThicknessMm)} deep, {(below > 0 ? $"leaves {Say.Mm(below)}" : "leaves nothing")} of the {holder.Name} below it",
+            $"the truss-rod slot, {Say.Mm(slot.ThicknessMm)} deep, {(below > 0 ? $"leaves {Say.Mm(below)}" : "leaves nothing")} of {Say.The(holder.Name)} below it",
             "make the slot shallower, or the tongue thicker",
             (new Point2(0, end), new Point2(0, end)),
             [slot.Place, tongue is null ? design.PlaceOf(Block.Neck.Depth) : design.PlaceOf(Tongue.Thickness)]);
@@ -42,8 +42,8 @@ public static class NeckEndCheck
             beside,
             BesideMm,
             width == 0
-                ? $"the truss-rod slot runs out past the tip of the {holder.Name}"
-                : $"at its end the truss-rod slot leaves {Say.Mm(Math.Max(0, beside))} of the {holder.Name} to each side",
+                ? $"the truss-rod slot runs out past the tip of {Say.TheLast(holder.Name)}"
+                : $"at its end the truss-rod slot leaves {Say.Mm(Math.Max(0, beside))} of {Say.The(holder.Name)} to each side",
             tongue is null ? "make the slot narrower, or the block wider" : "end the slot sooner with `into_tongue`, make it narrower, or the tongue wider",
             (new Point2(-width / 2, end), new Point2(width / 2, end)),
             [design.PlaceOf(tongue is null ? TrussRod.Width : TrussRod.IntoTongue), design.PlaceOf(TrussRod.Width)]);
@@ -83,13 +83,13 @@ public static class NeckEndCheck
                 Rules.PinShows,
                 isOut ? Severity.Fail : Severity.Pass,
                 $"{name} and {cover}",
-                isOut ? $"the {name} reaches {Say.Mm(-room)} past the {cover}" : $"the {name} lies {Say.Mm(Math.Max(0, room))} inside the {cover}")
+                isOut ? $"{Say.The(name)} reaches {Say.Mm(-room)} past {Say.TheLast(cover)}" : $"{Say.The(name)} lies {Say.Mm(Math.Max(0, room))} inside {Say.TheLast(cover)}")
             {
                 Measured = new Measurement(room, "mm", 0),
                 Where = (pin.At, pin.At),
                 Place = pin.Place,
                 OtherPlaces = [.. member.Places.Take(1).Where(p => p != pin.Place)],
-                Cure = isOut ? $"move the pin {Say.Mm(Math.Ceiling(-room * 10) / 10)} or more towards the middle of the {cover}" : null,
+                Cure = isOut ? $"move the pin {Say.Mm(Math.Ceiling(-room * 10) / 10)} or more towards the middle of {Say.TheLast(cover)}" : null,
             };
         }
     }

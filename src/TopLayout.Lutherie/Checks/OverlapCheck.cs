@@ -43,7 +43,7 @@ public static class OverlapCheck
 
             var longest = shared.Edges.MaxBy(e => e.ChordLength);
             yield return new Finding(
-                Rules.PartsOverlap, Severity.Fail, $"{bridge.Name} and {channel.Name}", $"the bridge stands on the {channel.Name}, {Say.Mm(shared.Bounds.Height)} deep from its front edge")
+                Rules.PartsOverlap, Severity.Fail, $"{bridge.Name} and {channel.Name}", $"the bridge stands on {Say.TheLast(channel.Name)}, {Say.Mm(shared.Bounds.Height)} deep from its front edge")
             {
                 Measured = new Measurement(shared.Bounds.Height, "mm", 0),
                 Where = (longest.Start, longest.End),
@@ -61,29 +61,29 @@ public static class OverlapCheck
         Rules.PartsOverlap,
         Severity.Fail,
         $"{a.Name} and {b.Name}",
-        $"the {b.Name} lies over the {a.Name} on the {Face(a)} face, {Say.Mm(-where.PointAt(0.5).Y)} from the neck edge")
+        $"{Say.The(b.Name)} lies over {Say.The(a.Name)} on the {Face(a)} face, {Say.Mm(-where.PointAt(0.5).Y)} from the neck edge")
     {
         Measured = new Measurement(where.Length, "mm", 0),
         Where = (where.Start, where.End),
         Place = b.Places[0],
         OtherPlaces = [a.Places[0]],
         Cure = search.LeastMove(a, b) is var (mm, way)
-            ? $"move the {b.Name} {Say.Mm(mm)} {way}, or turn or shorten one of the two"
-            : $"there is no room for it beside the {a.Name}: turn, shorten or narrow the {b.Name}, or leave one of the two out",
+            ? $"move {Say.The(b.Name)} by {Say.Mm(mm)} {way}, or turn or shorten one of the two"
+            : $"there is no room for it beside {Say.TheLast(a.Name)}: turn, shorten or narrow {Say.TheLast(b.Name)}, or leave one of the two out",
     };
 
     private static Finding Pile(Member member, IReadOnlyList<(Member Other, Segment Where)> under)
     {
-        var named = string.Join(", ", under.Take(MostPairs).Select(u => $"the {u.Other.Name}"));
+        var named = string.Join(", ", under.Take(MostPairs).Select(u => Say.TheLast(u.Other.Name)));
         var rest = under.Count == MostSearched ? "and more" : $"and {Say.Count(under.Count - MostPairs)} more";
         return new Finding(
-            Rules.PartsOverlap, Severity.Fail, member.Name, $"the {member.Name} lies over {named} {rest} on the {Face(member)} face")
+            Rules.PartsOverlap, Severity.Fail, member.Name, $"{Say.The(member.Name)} lies over {named} {rest} on the {Face(member)} face")
         {
             Measured = new Measurement(under.Sum(u => u.Where.Length), "mm", 0),
             Where = (under[0].Where.Start, under[0].Where.End),
             Place = member.Places[0],
             OtherPlaces = [.. under.Take(MostPairs).Select(u => u.Other.Places[0]).Distinct().Where(p => p != member.Places[0])],
-            Cure = $"move, turn or shorten the {member.Name}",
+            Cure = $"move, turn or shorten {Say.TheLast(member.Name)}",
         };
     }
 

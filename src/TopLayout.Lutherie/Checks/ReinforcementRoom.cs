@@ -55,8 +55,8 @@ public static class ReinforcementRoom
             severity,
             $"{part.Name} and {other.Name}",
             gap >= -Tolerances.TouchMm
-                ? $"the {part.Name} stands {Say.Mm(Math.Max(0, gap))} off the {other.Name}; {Say.Mm(UsualMm)} are usual"
-                : $"the {part.Name} reaches {Say.Mm(-gap)} into the {other.Name}; {Say.Mm(UsualMm)} between them are usual")
+                ? $"{Say.The(part.Name)} stands {Say.Mm(Math.Max(0, gap))} off {Say.TheLast(other.Name)}; {Say.Mm(UsualMm)} are usual"
+                : $"{Say.The(part.Name)} reaches {Say.Mm(-gap)} into {Say.TheLast(other.Name)}; {Say.Mm(UsualMm)} between them are usual")
         {
             Measured = new Measurement(gap, "mm", severity == Severity.Fail ? 0 : UsualMm),
             Place = IsRing(part) ? part.Places[0] : layout.Design.PlaceOf(HoleReinforcement.Length),
@@ -69,7 +69,7 @@ public static class ReinforcementRoom
     {
         var fits = Math.Floor((layout.Design[HoleReinforcement.Width].Value + gap - UsualMm) * 10) / 10;
         return (fits >= LeastRingMm ? $"`width = {Say.Tenth(fits)}` leaves {Say.Mm(UsualMm)}" : "leave the reinforcement out there, or take strips (`style = \"strips\"`)")
-            + $"; or move the {other.Name} {Say.Mm(Math.Ceiling((UsualMm - gap) * 10) / 10)} away from the hole";
+            + $"; or move {Say.The(other.Name)} by {Say.Mm(Math.Ceiling((UsualMm - gap) * 10) / 10)} away from the hole";
     }
 
     // A shorter strip of the same place lies in a longer one, so the longest that leaves the room is found by halving.
@@ -88,6 +88,6 @@ public static class ReinforcementRoom
         var length = Math.Floor(fits * 10) / 10;
         var isBeside = part.Footprint.Bounds is var box && box.Height >= box.Width;
         return (length >= LeastStripMm ? $"`length = {Say.Tenth(length)}` leaves {Say.Mm(UsualMm)}" : "narrow the strips")
-            + $"; or {(isBeside ? "move the strips with `shift`" : "cut fewer `strips`")}, or move the {other.Name}";
+            + $"; or {(isBeside ? "move the strips with `shift`" : "cut fewer `strips`")}, or move {Say.TheLast(other.Name)}";
     }
 }

@@ -43,7 +43,7 @@ public static class RoomCheck
                     Rules.OutsideItsRoom,
                     Severity.Fail,
                     member.Name,
-                    $"the {member.Name} reaches {Say.Mm(past)} {(isOutside ? "over the linings" : "past the inside of the sides")}")
+                    $"{Say.The(member.Name)} reaches {Say.Mm(past)} {(isOutside ? "over the linings" : "past the inside of the sides")}")
                 {
                     Measured = new Measurement(past, "mm", 0),
                     Where = at,

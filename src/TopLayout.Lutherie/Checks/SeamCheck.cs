@@ -54,7 +54,7 @@ public static class SeamCheck
 
     private static IEnumerable<(double From, double To, string By)> Covered(Layout layout)
     {
-        var pieces = layout.Members.Where(m => m.Face == TopFace.Inside).Select(m => (Footprint: m.Footprint, Name: $"the {m.Name}"))
+        var pieces = layout.Members.Where(m => m.Face == TopFace.Inside).Select(m => (Footprint: m.Footprint, Name: Say.TheLast(m.Name)))
             .Append((Footprint: Region.Inside(layout.Hole.Edge), Name: "the hole"));
         foreach (var (footprint, name) in pieces.Where(p => p.Footprint.Bounds is { Min.X: <= 0, Max.X: >= 0 }))
         {

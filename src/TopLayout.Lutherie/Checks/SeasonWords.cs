@@ -56,7 +56,7 @@ internal static class SeasonWords
             .Where(m => scene.Loads[m.Name].Mismatch is not null)
             .Select(m => (m.Name, Sagitta: Math.Abs(scene.Loads[m.Name].Mismatch!.Steady.SagittaMm)))
             .MaxBy(m => m.Sagitta);
-        var curl = curled.Sagitta < LeastMm ? "" : $", and the {curled.Name} would curl it by {Say.TwoDigits(curled.Sagitta)} mm over its width";
+        var curl = curled.Sagitta < LeastMm ? "" : $", and {Say.The(curled.Name)} would curl it by {Say.TwoDigits(curled.Sagitta)} mm over its width";
         return $"{TopMoves(scene) ?? "how far the top moves is not known"}{curl}";
     }
 }

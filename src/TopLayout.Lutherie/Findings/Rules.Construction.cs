@@ -19,9 +19,9 @@ public static partial class Rules
         landmark, and perhaps a distance to the bass or the treble side; without it the place lies on the centre line. The place
         in the file is the first character that does not fit. What has two edges is measured from the nearer one.
 
-        Another bar is named as on the plan: `tone bar 1`, `X leg, bass`, `bar 2`; the order of the file does not matter, but no
-        two bars can hang on each other. `against` it, a bar butts against the side it comes from, at the place named on the
-        other bar's axis; `the tail of the tone bar 1` is one of its ends.
+        Another bar is named as on the plan: `tone bar 1` (`tone bar` where it is the only one), `X leg, bass`, `bar 2`; the
+        order of the file does not matter, but no two bars can hang on each other. `against` it, a bar butts against the side
+        it comes from, at the place named on the other bar's axis; `the tail of the tone bar 1` is one of its ends.
             from = "25 mm below the soundhole edge, 60 mm to the treble"
             to = "at the lower bout, 4 5/16 in to the bass"
             from = "against the X leg, treble, 70 mm to the treble"

@@ -42,5 +42,14 @@ public static partial class Rules
         outer strings fall off its ends; about 2 mm beyond them are usual (common practice, no source).
         """);
 
-    private static Rule[] Fittings => [BridgeWood, PinHoles, TrussRodSlot, PinShows, SaddleHold];
+    /// <summary>Little wood round the holes of a tie block.</summary>
+    public static Rule TieHoleWood { get; } = new("TL3065", "little wood round the tie holes", """
+        The strings are tied through holes that run along the body through the tie block, level with the top; none of them
+        goes through the top itself. They weaken the block where the strings pull on it: above them it splits off, below them
+        the knots find no room off the top, between two of them or beside the outer ones the wall breaks out. About 2 mm of
+        wood all round each hole are usual (common practice, no source). The least is told, and where it is. `tie_hole_height`
+        and `thickness` decide it above and below, `tie_holes` and `tie_spread` between.
+        """);
+
+    private static Rule[] Fittings => [BridgeWood, PinHoles, TrussRodSlot, PinShows, SaddleHold, TieHoleWood];
 }

@@ -29,5 +29,14 @@ public static partial class Rules
         reaches inside the sides.
         """);
 
-    private static Rule[] Outlines => [MeasuredOutline, CutawayWall, LedgeLeaves];
+    /// <summary>A sliver of lining between two pockets.</summary>
+    public static Rule LiningSliver { get; } = new("TL3053", "a sliver of lining between two pockets", """
+        Brace ends are let into pockets cut in the linings. Where two braces end close to each other, the piece of lining between
+        their pockets is short: it has no glue line to speak of, a kerfed lining is only one block there, and it breaks out when the
+        second pocket is cut, or later with the top pulling on it. About 6 mm or more hold (common practice, no source). It is a note,
+        not a fault: the braces themselves stand well, and a maker who sees it can cut one pocket for both and fit a piece of wood
+        between them. Measured is the least width of what is left, from the side to the lining's inner line.
+        """);
+
+    private static Rule[] Outlines => [MeasuredOutline, CutawayWall, LedgeLeaves, LiningSliver];
 }

@@ -36,6 +36,15 @@ public static class Say
     /// <summary>Words in a row: "a", "a and b", "a, b and c".</summary>
     public static string Listed(IReadOnlyList<string> words) => words.Count < 2 ? words[0] : $"{string.Join(", ", words.SkipLast(1))} and {words[^1]}";
 
+    /// <summary>A part's name inside a sentence: "the tongue", "fan strut 1", and with its closing comma "the X leg, bass,".</summary>
+    public static string The(string name) => name.Contains(',', StringComparison.Ordinal) ? TheLast(name) + "," : TheLast(name);
+
+    /// <summary>The same where the sentence pauses or ends after it: "the X leg, bass".</summary>
+    public static string TheLast(string name) => IsNumbered(name) ? name : $"the {name}";
+
+    // "fan strut 1", "finger brace 1, bass".
+    private static bool IsNumbered(string name) => name.Split(',')[0] is { Length: > 0 } own && char.IsAsciiDigit(own[^1]);
+
     private static string Number(double value, string format)
     {
         var text = value.ToString(format, CultureInfo.InvariantCulture);

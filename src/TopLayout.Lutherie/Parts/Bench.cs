@@ -13,6 +13,7 @@ internal sealed class Bench(Design design)
     private readonly Dictionary<string, Member> _byName = new(StringComparer.Ordinal);
     private readonly List<PlanMark> _marks = [];
     private readonly List<DrillPoint> _drillPoints = [];
+    private readonly List<TieHole> _tieHoles = [];
 
     public Design Design { get; } = design;
 
@@ -27,6 +28,8 @@ internal sealed class Bench(Design design)
 
     public IReadOnlyList<DrillPoint> DrillPoints => _drillPoints;
 
+    public IReadOnlyList<TieHole> TieHoles => _tieHoles;
+
     public Member? Find(string name) => _byName.GetValueOrDefault(name);
 
     public void Add(Member member)
@@ -38,6 +41,8 @@ internal sealed class Bench(Design design)
     public void Mark(PlanMark mark) => _marks.Add(mark);
 
     public void Drill(DrillPoint point) => _drillPoints.Add(point);
+
+    public void Tie(TieHole hole) => _tieHoles.Add(hole);
 
     /// <summary>Says that parts do not fit; the first place is the one to change first.</summary>
     public void Misfit(string subject, string sentence, string cure, params IReadOnlyList<SourcePlace> places) =>
@@ -79,7 +84,7 @@ internal sealed class Bench(Design design)
     {
         if (footprint is null)
         {
-            Misfit(name, $"the {name} does not reach both of its ends inside the body", "move it, or turn it, until its axis crosses the body", place);
+            Misfit(name, $"{Say.The(name)} does not reach both of its ends inside the body", "move it, or turn it, until its axis crosses the body", place);
         }
         else
         {

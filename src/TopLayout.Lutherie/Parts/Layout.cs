@@ -56,6 +56,9 @@ public sealed class Layout
     /// <summary>Holes to drill through the top.</summary>
     public ImmutableArray<DrillPoint> DrillPoints { get; init; } = [];
 
+    /// <summary>Holes to drill through the tie block, along the body; none of them goes through the top.</summary>
+    public ImmutableArray<TieHole> TieHoles { get; init; } = [];
+
     /// <summary>Findings that only the building could make: parts it left out, or drew otherwise than the design says.</summary>
     public ImmutableArray<Finding> Faults { get; init; } = [];
 

@@ -64,6 +64,7 @@ public static class LayoutBuilder
             Members = [.. bench.Members],
             Marks = [.. bench.Marks],
             DrillPoints = [.. bench.DrillPoints],
+            TieHoles = [.. bench.TieHoles],
             Faults = [.. bench.Faults],
         };
     }

@@ -27,8 +27,13 @@ internal static class BenchNumbers
         }
 
         yield return DrillPoints(layout);
+        if (!layout.TieHoles.IsEmpty)
+        {
+            yield return TieHoles(layout);
+        }
+
         yield return Bars(layout);
-        yield return BraceEnds.Table(layout);
+        yield return BraceEndTable.Of(layout);
         yield return Pieces(layout, isMerged);
         yield return new NumberTable("rim", "Rim", [new("what", "what"), new("value", "value"), new("remark", "remark")], RimNumbers.Rows(layout));
     }
@@ -65,6 +70,11 @@ internal static class BenchNumbers
         if (layout.FindMark(TrussRod.Name) is { } rod)
         {
             rows.Add(["truss-rod slot, its end", -TrussRod.EndY(layout), $"{Said(layout, design[TrussRod.Width].Value)} wide, {Said(layout, rod.ThicknessMm)} deep"]);
+        }
+
+        if (TrussRodKey.Of(layout) is var (far, way))
+        {
+            rows.Add(["truss-rod key, from the slot's end to the soundhole's edge", far is { } mm ? mm : "none", LengthText.Sentence(way, design.Units)]);
         }
 
         if (layout.FindMark(BridgePins.TieBlockName) is { Line.Bounds: var block })
@@ -105,6 +115,13 @@ internal static class BenchNumbers
                 p.Name, -p.At.Y, p.At.X, p.DiameterMm, .. hasLast ? (Cell[])[IsThroughBridge(p) ? "last, in step 6, once the place is proved" : ""] : [],
             ]));
     }
+
+    // Of the bridge, not of the top: what is drilled into the block lies level with the top's face.
+    private static NumberTable TieHoles(Layout layout) => new(
+        "tie_holes",
+        "Holes through the tie block: drilled along the body, none through the top",
+        [new("name", "hole"), new("across", "across"), new("above_top", "middle above the top's face"), new("diameter", "diameter"), new("length", "length")],
+        layout.TieHoles.Select(h => (IReadOnlyList<Cell>)[h.Name, h.From.X, h.HeightMm, h.DiameterMm, h.From.DistanceTo(h.To)]));
 
     /// <summary>Whether a hole goes through the bridge, so that it is drilled last.</summary>
     public static bool IsThroughBridge(DrillPoint point) => BridgePins.IsPin(point) || point.Name.StartsWith("locating pin, bridge", StringComparison.Ordinal);

@@ -34,7 +34,7 @@ internal static class OutlineNumbers
             .. SideStrips.Of(layout),
             .. Cut(layout),
             .. Plate(layout),
-            .. Halves.Skip(isEven ? 1 : 0).SelectMany(h => Radii(layout, h.Side, isEven ? "" : $" of the {h.Word} half")),
+            .. Radii(layout, isEven),
         ];
         string Rim(string what) => layout.Body.PlateEdge == layout.Outline ? what : $"{what}, outer face of the rim";
         return new NumberTable("body", "Body", [new("what", "what"), new("value", "value")], rows);
@@ -97,12 +97,16 @@ internal static class OutlineNumbers
         yield return [whose(w.Side is null ? $"{w.Name}, from neck edge" : $"{w.Name}, {w.Side} half, from neck edge"), w.FromNeckEdge];
     }
 
-    private static IEnumerable<IReadOnlyList<Cell>> Radii(Layout layout, int side, string whose)
+    // An arc that both halves share stands once; from the neck on, of two that begin side by side the bass one first.
+    private static IEnumerable<IReadOnlyList<Cell>> Radii(Layout layout, bool isEven)
     {
         var unit = layout.Design.Units;
-        return Arcs(layout.Outline, side).Select(a => (IReadOnlyList<Cell>)
+        var (bass, treble) = (Arcs(layout.Outline, -1), Arcs(layout.Outline, 1));
+        (OutlineArc Arc, string Whose)[] arcs = isEven ? [.. treble.Select(a => (a, ""))]
+            : [.. bass.Select(a => (a, treble.Any(a.IsAlike) ? ", both sides" : ", bass side")), .. treble.Where(a => !bass.Any(a.IsAlike)).Select(a => (a, ", treble side"))];
+        return arcs.OrderByDescending(a => a.Arc.First.Start.Y).Select(a => (IReadOnlyList<Cell>)
         [
-            $"radius, {a.Label}{whose}{(a.IsHollow ? ", hollow" : "")}, from {LengthText.Of(-a.First.Start.Y, unit)} to {LengthText.WithUnit(-a.Last.End.Y, unit)}", a.Radius,
+            $"radius, {a.Arc.Label}{a.Whose}{(a.Arc.IsHollow ? ", hollow" : "")}, from {LengthText.Of(-a.Arc.First.Start.Y, unit)} to {LengthText.WithUnit(-a.Arc.Last.End.Y, unit)}", a.Arc.Radius,
         ]);
     }
 
@@ -185,4 +189,8 @@ internal readonly record struct OutlineArc(Segment First, Segment Last, Segment 
 
     /// <summary>Whether it is hollow, seen from outside.</summary>
     public bool IsHollow => First.Bulge > 0;
+
+    /// <summary>Whether it is the same arc on the other half.</summary>
+    public bool IsAlike(OutlineArc other) => Label == other.Label && IsHollow == other.IsHollow && Math.Abs(Radius - other.Radius) < Tolerances.ShortestMm
+        && First.Start.IsNear(other.First.Start, Tolerances.ShortestMm) && Last.End.IsNear(other.Last.End, Tolerances.ShortestMm);
 }

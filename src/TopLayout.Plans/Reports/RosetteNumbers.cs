@@ -91,7 +91,7 @@ internal static class RosetteNumbers
             [
                 r.Name, new Cell.Number(tile.Row.Count), tile.InnerWidthMm, tile.OuterWidthMm, tile.DepthMm, tile.FinishedDepthMm, LeastThickness(layout, r),
                 $"{NumberFormat.Trimmed(tile.Row.Shape == TileShape.Wedge ? tile.HalfTurn.Degrees : 0, 2)}°", tile.OuterGapMm, tile.StandOffMm,
-                $"{Pattern(r)}{NumberFormat.Whole(hidden)} hide under the board; an error of {LengthText.Of(FaceError)} on every face adds up to "
+                $"{Pattern(r)}{(hidden == 0 ? "none hides" : hidden == 1 ? "1 hides" : $"{NumberFormat.Whole(hidden)} hide")} under the board; an error of {LengthText.Of(FaceError)} on every face adds up to "
                     + $"{LengthText.Of(tile.BuildUp(FaceError))}: fit the last one{Straight(tile)}{(tile.FinishedDepthMm > 0 ? "" : "; flat ends find no room: cut both round")}",
             ];
         }));

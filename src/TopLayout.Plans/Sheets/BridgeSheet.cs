@@ -24,6 +24,7 @@ internal static class BridgeSheet
         GlueAreas.Draw(board, layout, bridge, view);
         Fittings.Draw(board, layout, view, layout.DrillPoints.Where(p => BridgePins.IsPin(p) || bridge.Footprint.Contains(p.At)));
         PinNumbers(board, layout, view);
+        TieBlockView.Plan(board, layout, view);
         board.Line("saddle", Role.Mark, view.Map(layout.Saddle.Bass), view.Map(layout.Saddle.Treble));
         var theory = view.Map(new Point2(0, -layout.Frets.SaddleFromNeckEdge)).Y;
         board.Line("theoretical saddle", Role.Centre, new Point2(outline.Bounds.Min.X, theory), new Point2(outline.Bounds.Max.X, theory));
@@ -31,6 +32,7 @@ internal static class BridgeSheet
         board.Line("centre line", Role.Centre, new Point2(0, body.Max.Y + 5), new Point2(0, body.Min.Y - 6));
         FaceMarks.Draw(board, view, body);
         Measures(board, layout, view, body);
+        TieBlockView.FromTail(board, layout, bridge, view, body);
         var drawn = board.Extents;
         board.Write(
             Cautions.Part, "place it by the real neck: measure from the nut, or nut to fret 12 and the same again, then the compensation", new Point2(drawn.Min.X, drawn.Min.Y - 7));
@@ -60,6 +62,11 @@ internal static class BridgeSheet
         if (layout.FindMark(BridgePins.TieBlockName)?.Line.Bounds is { } tie)
         {
             ladder.Add(tie.Center.Y, $"tie block {Of(tie.Height)} x {Of(tie.Width)}, its front edge {Of(body.Max.Y - tie.Max.Y)} behind the bridge's");
+        }
+
+        if (TieBlockView.Across(layout) is { } holes)
+        {
+            ladder.Add(layout.TieHoles[0].To.Y, holes);
         }
 
         Locating(ladder, layout, body, Both);

@@ -8,11 +8,11 @@ namespace TopLayout.Plans.Sheets;
 /// <summary>What the list under a plan says of a mark: what it is about, on which side and at which wall, and how long.</summary>
 internal static class MarkWords
 {
-    /// <summary>"rosette channel, bass side, outer wall 52 and inner wall 48 mm".</summary>
+    /// <summary>"rosette channel, bass side, outer wall 52 and hole-side wall 48 mm".</summary>
     public static string Of(Finding finding, LengthUnit units) =>
         $"{Short(finding.Subject)}{Side(finding)}, {Lengths(finding, units)}";
 
-    /// <summary>", bass side, inner wall": what the subject of a run does not say, for a heading.</summary>
+    /// <summary>", bass side, hole-side wall": what the subject of a run does not say, for a heading.</summary>
     public static string Place(Finding finding)
     {
         var edges = FindingMarks.IsRun(finding) && finding.Where is not null

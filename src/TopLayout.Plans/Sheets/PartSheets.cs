@@ -4,7 +4,7 @@ using TopLayout.Lutherie.Parts;
 
 namespace TopLayout.Plans.Sheets;
 
-/// <summary>A template of every flat part on its own, to cut out: plates, patches, cleats, blocks. Parts alike in all share one.</summary>
+/// <summary>A template of every flat part on its own, to cut out: plates, patches, cleats, blocks, the bridge. Parts alike in all share one.</summary>
 internal static class PartSheets
 {
     private const double LineMm = 5;
@@ -19,7 +19,7 @@ internal static class PartSheets
         }
     }
 
-    private static bool IsFlat(Member member) => member.Kind is MemberKind.Plate or MemberKind.Block;
+    private static bool IsFlat(Member member) => member.Kind is MemberKind.Plate or MemberKind.Block or MemberKind.Bridge;
 
     // Same outline wherever it lies, same stuff: lengths of the edges in order, from the first.
     private static string Likeness(Member member)
@@ -92,11 +92,16 @@ internal static class PartSheets
             yield return $"dashed: {mark.Name}, {LengthText.WithUnit(mark.Line.Bounds.Width, layout.Design.Units)} wide, {LengthText.WithUnit(mark.ThicknessMm, layout.Design.Units)} deep, in the face glued to the top";
         }
 
-        var holes = member.Kind == MemberKind.Plate ? layout.DrillPoints.Where(p => member.Footprint.Contains(p.At)).ToList() : [];
+        var holes = member.Kind is MemberKind.Plate or MemberKind.Bridge ? layout.DrillPoints.Where(p => member.Footprint.Contains(p.At)).ToList() : [];
         holes.ForEach(p => Fittings.Cross(board, p, view.Map(p.At)));
         if (holes.Count > 0)
         {
             yield return "crosses: drilled later, through top and part together";
+        }
+
+        foreach (var words in member.Kind == MemberKind.Bridge ? BridgeTemplate.Besides(board, layout, view) : [])
+        {
+            yield return words;
         }
 
         if (member.Name == Block.Neck.Name && layout.Find(Tongue.Name) is { } tongue)

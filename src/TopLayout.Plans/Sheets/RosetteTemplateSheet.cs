@@ -34,7 +34,7 @@ internal static class RosetteTemplateSheet
 
         var drawn = board.Extents;
         board.Write(Cautions.Part, Cautions.Cutting, new Point2(drawn.Min.X, drawn.Min.Y - 8));
-        var what = TileJoints.Rows(layout).Any() ? "disc, rings and tiles" : "disc and rings";
+        var what = TileJoints.Rows(layout).Any() ? "disc, rings and tiles" : channels.Any(c => c.Rings.Any()) ? "disc and rings" : "disc of the hole, walls of the channel";
         TitleBlock.Draw(board, top, $"Rosette: {what}, full size", "cut to the middle of the line", new Point2(drawn.Min.X, drawn.Min.Y - 13), board.Extents.Width);
         return board.Finish("rosette-templates", $"Rosette templates - {layout.Design[Identity.Name].Value}", $"The templates of the rosette at full size, to cut out: {what}.");
     }
@@ -54,7 +54,7 @@ internal static class RosetteTemplateSheet
             if (i == 0 || channels[i - 1].OuterMm != channel.InnerMm)
             {
                 board.Draw($"{Rosette.NameOf(i, channels.Count)} ring", Role.Cut, Contour.Circle(new Point2(0, 0), hole + channel.InnerMm));
-                ladder.Add(-(hole + channel.InnerMm), $"{name}, inner wall: radius {Of(hole + channel.InnerMm)}");
+                ladder.Add(-(hole + channel.InnerMm), $"{name}, hole-side wall: radius {Of(hole + channel.InnerMm)}");
             }
 
             board.Draw($"{Rosette.NameOf(i, channels.Count)} ring", Role.Cut, Contour.Circle(new Point2(0, 0), hole + channel.OuterMm));

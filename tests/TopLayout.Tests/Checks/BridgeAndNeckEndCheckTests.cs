@@ -1,5 +1,6 @@
 using System.Globalization;
 using TopLayout.Lutherie.Checks;
+using TopLayout.Lutherie.Designs;
 using TopLayout.Lutherie.Findings;
 using TopLayout.Lutherie.Parts;
 using TopLayout.Tests.Parts;
@@ -90,6 +91,47 @@ public class BridgeAndNeckEndCheckTests
         var finding = Assert.Single(BridgeCheck.Of(layout), f => f.Subject == "tie block");
         Check.Near(channel, finding.Measured!.Value.Value, 0.01, "channel");
         Assert.Equal(severity, finding.Severity);
+    }
+
+    /// <summary>
+    /// A bridge 8 high, holes of 1.6, six over 58: 8 − 4 − 0.8 = 3.2 above and below; at 2, 1.2 below; at 7.5, −0.3 above; over 15 they stand
+    /// 3 apart, 1.4 between.
+    /// </summary>
+    [Theory]
+    [InlineData("tie_hole_height = 4", "tie_hole_height = 4", 3.2, Severity.Pass)]
+    [InlineData("tie_hole_height = 4", "tie_hole_height = 2", 1.2, Severity.Remark)]
+    [InlineData("tie_hole_height = 4", "tie_hole_height = 7.5", -0.3, Severity.Fail)]
+    [InlineData("tie_spread = 58", "tie_spread = 15", 1.4, Severity.Remark)]
+    [InlineData("thickness = 8\nwood = \"rosewood_indian\"\nstyle", "thickness = 16\nwood = \"rosewood_indian\"\nstyle", 3.2, Severity.Pass)]
+    public void TieHoles_InTheBlock_LeaveTheWoodWorkedByHand(string from, string to, double wood, Severity severity)
+    {
+        var finding = Assert.Single(BridgeCheck.Of(Built.Preset("classical", t => t.Replaced(from, to))), f => f.Rule == Rules.TieHoleWood);
+
+        Check.Near(wood, finding.Measured!.Value.Value, 1e-9, to);
+        Assert.Equal(severity, finding.Severity);
+    }
+
+    /// <summary>Six over 60 stand 12 apart, from the bass: −30, −18 and so on, level with the block from its front edge to its rear.</summary>
+    [Fact]
+    public void TieHoles_OfATieBlock_RunAlongTheBodyAndNotThroughTheTop()
+    {
+        var layout = Built.Preset("classical", t => t.Replaced("tie_spread = 58", "tie_spread = 60"));
+
+        Assert.Equal(["tie hole 1", "tie hole 2", "tie hole 3", "tie hole 4", "tie hole 5", "tie hole 6"], layout.TieHoles.Select(h => h.Name));
+        Assert.All(layout.TieHoles.Index(), h => Check.Near(-30 + (12 * h.Index), h.Item.From.X, 1e-9, h.Item.Name));
+        Assert.All(layout.TieHoles, h => Check.Near(12, h.From.Y - h.To.Y, 1e-9, h.Name));
+        Assert.DoesNotContain(layout.DrillPoints, p => p.Name.StartsWith("tie", StringComparison.Ordinal));
+    }
+
+    [Theory]
+    [InlineData("tie_holes = 6", "tie_holes = 0", "classical.toml:101:13")]
+    [InlineData("tie_hole_diameter = 1.6", "tie_hole_diameter = \"thick\"", "classical.toml:103:21")]
+    [InlineData("tie_spread = 58", "tie_spread = 5.8", "classical.toml:102:14")]
+    public void TieHoles_OfBadNumbers_AreToldAtTheirPlace(string from, string to, string place)
+    {
+        var reading = DesignReader.Read(Built.PresetText("classical").Replaced(from, to), "classical.toml", Parameters.Table);
+
+        Assert.StartsWith(place, FindingText.Of(Assert.Single(reading.Findings, f => f.Severity == Severity.Error)), StringComparison.Ordinal);
     }
 
     /// <summary>A straight tongue 40 wide and 8 thick; a slot of 6.5 leaves 16.75 to each side.</summary>

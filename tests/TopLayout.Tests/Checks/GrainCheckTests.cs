@@ -60,7 +60,7 @@ public class GrainCheckTests
     }
 
     [Theory]
-    [InlineData("sawing = \"flat\"", "", "how the tongue is sawn is not said; the worse case was taken, flat-sawn")]
+    [InlineData("sawing = \"flat\"", "", "how the fretboard extension, the bridge, the tongue, the bass lining and the treble lining are sawn is not said; the worse case was taken, flat-sawn")]
     [InlineData("wood = \"black_walnut\"", "wood = \"rosewood_indian\"", "how far Indian rosewood moves was worked out from its shrinkage from green to dry")]
     [InlineData("wood = \"black_walnut\"", "wood = \"rosewood_indian\"", "the wood table does not have the stiffness of Indian rosewood; the worst of the woods it knows was taken, American basswood or black cherry")]
     [InlineData("temperature = 21", "# temperature = 21", "the top by itself would shrink by 2.8 mm over its 338 mm of width")]

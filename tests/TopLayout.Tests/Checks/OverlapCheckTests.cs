@@ -28,8 +28,8 @@ public class OverlapCheckTests
         var finding = Assert.Single(OverlapCheck.Of(layout));
 
         Assert.Equal(Severity.Fail, finding.Severity);
-        Assert.Equal("the tone bar 2 lies over the tail block on the inside face, 479.9 mm from the neck edge", finding.Sentence);
-        Assert.Equal("move the tone bar 2 9.5 mm towards the neck, or turn or shorten one of the two", finding.Cure);
+        Assert.Equal("tone bar 2 lies over the tail block on the inside face, 479.9 mm from the neck edge", finding.Sentence);
+        Assert.Equal("move tone bar 2 by 9.5 mm towards the neck, or turn or shorten one of the two", finding.Cure);
     }
 
     /// <summary>A bar written twice lies wholly on itself: no edge of one is inside the other.</summary>

@@ -18,7 +18,7 @@ public class SeamCheckTests
 
         Assert.Equal((Rules.SeamNotBridged, Severity.Remark), (finding.Rule, finding.Severity));
         Check.Near(470 - (Axis.Fret(650, 12, 19) + 3 + 86 + 24 + 3), finding.Measured!.Value.Value, 1e-6, "open piece");
-        Assert.Equal("the longest open piece of the centre joint, 245.9 mm, lies between the ladder bar 1 and the tail block; up to 90 mm is usual", finding.Sentence);
+        Assert.Equal("the longest open piece of the centre joint, 245.9 mm, lies between the ladder bar and the tail block; up to 90 mm is usual", finding.Sentence);
         Assert.Equal("put 2 cleats there: [cleats] with `row_from = 225` and `row_to = 470`", finding.Cure);
     }
 

@@ -68,7 +68,7 @@ public class HoleReinforcementTests
 
         // 63 − 62.37 = 0.63 too wide; 14 − 0.63 − 2 = 11.37 leaves the usual 2 mm.
         Assert.Equal("the hole reinforcement reaches 0.6 mm into the X leg, bass; 2 mm between them are usual", misfit.Sentence);
-        Assert.Equal("`width = 11.3` leaves 2 mm; or move the X leg, bass 2.7 mm away from the hole", misfit.Cure);
+        Assert.Equal("`width = 11.3` leaves 2 mm; or move the X leg, bass, by 2.7 mm away from the hole", misfit.Cure);
         Assert.Equal("width angle", misfit.Keys);
     }
 
@@ -85,7 +85,7 @@ public class HoleReinforcementTests
             Check.Near(80, strip.Footprint.Edges.Single(e => e.Label == "lining side").Length, 1e-6, "cut edge");
             var remark = layout.Faults.Single(f => f.Subject == strip.Name);
             Assert.Equal((Rules.DrawnOtherwise, Severity.Remark), (remark.Rule, remark.Severity));
-            Assert.Equal($"the {strip.Name} reaches 8.6 mm into the linings and is cut along them", remark.Sentence);
+            Assert.Equal($"the {strip.Name}, reaches 8.6 mm into the linings and is cut along them", remark.Sentence);
             Check.Near(8.6, remark.Measured!.Value.Value, 1e-6, "past");
         }
 
@@ -111,7 +111,7 @@ public class HoleReinforcementTests
 
         Assert.Empty(layout.Members.Where(HoleReinforcement.IsPartOf));
         Assert.Equal(
-            ["the hole reinforcement, bass lies wholly outside the linings; left out of the plan", "the hole reinforcement, treble lies wholly outside the linings; left out of the plan"],
+            ["the hole reinforcement, bass, lies wholly outside the linings; left out of the plan", "the hole reinforcement, treble, lies wholly outside the linings; left out of the plan"],
             layout.Faults.Where(f => f.Severity == Severity.Fail).Select(f => f.Sentence));
     }
 
@@ -145,6 +145,6 @@ public class HoleReinforcementTests
             Built.Misfits("classical", t => t.Replaced("above_hole = 24", "above_hole = 6").Without("[flat_brace]")), m => m.Sentence.Contains("reaches", StringComparison.Ordinal));
 
         Assert.Equal("the hole reinforcement reaches 9 mm into the upper transverse brace; 2 mm between them are usual", misfit.Sentence);
-        Assert.Equal("leave the reinforcement out there, or take strips (`style = \"strips\"`); or move the upper transverse brace 11 mm away from the hole", misfit.Cure);
+        Assert.Equal("leave the reinforcement out there, or take strips (`style = \"strips\"`); or move the upper transverse brace by 11 mm away from the hole", misfit.Cure);
     }
 }

@@ -84,7 +84,7 @@ public class MisfitTests
     }
 
     [Theory]
-    [InlineData("tapered-tongue", "[bridge_plate]", "tone bar 1")]
+    [InlineData("tapered-tongue", "[bridge_plate]", "tone bar")]
     [InlineData("auditorium", "[x_brace]", "bridge plate")]
     public void Build_PartWithoutWhatItHangsOn_SaysWhichSectionToAdd(string preset, string section, string subject)
     {

@@ -28,7 +28,8 @@ public class MovedMembersTests(ITestOutputHelper output)
     [
         ("bridge pin", [.. SaddleLine, "bridge.pins", "bridge.pin_diameter", "bridge.pins_behind_saddle"]),
         ("saddle slot", [.. SaddleLine, "saddle_slot"]),
-        ("tie block", [.. BridgeEdges, "scale.string_spread", "bridge.tie_block"]),
+        ("tie block", [.. BridgeEdges, "bridge.length", "bridge.tie_block", "bridge.tie_spread"]),
+        ("tie hole", [.. BridgeEdges, "bridge.tie_block", "bridge.tie_holes", "bridge.tie_spread", "bridge.tie_hole_diameter", "bridge.tie_hole_height"]),
         ("X cap", [.. X, "x_cap"]),
         ("locating pin, neck", ["locating_pins.diameter", "locating_pins.under_fretboard"]),
         ("locating pin, tail", ["locating_pins.diameter", "locating_pins.at_tail", "outline.length"]),
@@ -114,7 +115,8 @@ public class MovedMembersTests(ITestOutputHelper output)
     {
         var all = layout.Members.Select(m => (m.Name, Text: string.Create(CultureInfo.InvariantCulture, $"{m.ThicknessMm} {m.Material?.Wood.Key} {m.Grain.Degrees:F9} {Corners(m.Footprint.Loops)}")))
             .Concat(layout.Marks.Select(m => (m.Name, Text: string.Create(CultureInfo.InvariantCulture, $"{m.ThicknessMm} {Corners([m.Line])}"))))
-            .Concat(layout.DrillPoints.Select(p => (p.Name, Text: string.Create(CultureInfo.InvariantCulture, $"{p.DiameterMm} {p.At.X:F9} {p.At.Y:F9}"))));
+            .Concat(layout.DrillPoints.Select(p => (p.Name, Text: string.Create(CultureInfo.InvariantCulture, $"{p.DiameterMm} {p.At.X:F9} {p.At.Y:F9}"))))
+            .Concat(layout.TieHoles.Select(h => (h.Name, Text: string.Create(CultureInfo.InvariantCulture, $"{h.DiameterMm} {h.HeightMm} {Corners([h.Outline])}"))));
         return all.ToDictionary(m => m.Name, m => m.Text, StringComparer.Ordinal);
     }
 

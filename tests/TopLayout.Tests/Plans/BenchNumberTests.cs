@@ -115,6 +115,39 @@ public class BenchNumberTests
         Assert.DoesNotContain(BenchNumbers.Of(Built.Preset("parlour")).Single(t => t.Key == "bars").Columns, c => c.Key == "notch");
     }
 
+    /// <summary>Blocks 92 and 102 deep: 92 less 16 for the linings holds 4 layers of 18; in inches the neck block is 4 deep, 3 3/8 hold 4 layers of 3/4.</summary>
+    [Theory]
+    [InlineData("pointed-cutaway", "72.00", "4 layers of 18 mm plywood or fibreboard")]
+    [InlineData("inches", "3", "4 layers of 3/4 in plywood or fibreboard")]
+    public void Mould_IsLowerThanTheSides(string preset, string height, string remark) => Assert.Equal(["mould, height", height, remark], Row(preset, "rim", "mould, height"));
+
+    /// <summary>Below the waist both sides of a cutaway body are alike: one row for each arc there, told as that of both sides.</summary>
+    [Theory]
+    [InlineData("cutaway")]
+    [InlineData("pointed-cutaway")]
+    public void Radii_OfACutaway_StandOnceWhereBothSidesAreAlike(string preset)
+    {
+        var radii = Table(preset, "body").Select(r => r[0]).Where(r => r.StartsWith("radius", StringComparison.Ordinal)).ToList();
+
+        Assert.Equal(radii.Distinct(), radii);
+        Assert.All((string[])["lower side", "lower corner", "tail"], arc => Assert.Single(radii, r => r.StartsWith($"radius, {arc}, both sides", StringComparison.Ordinal)));
+        Assert.Single(radii, r => r.StartsWith("radius, cutaway hollow, treble side", StringComparison.Ordinal));
+        Assert.Single(radii, r => r.StartsWith("radius, shoulder, bass side", StringComparison.Ordinal));
+        Assert.DoesNotContain(Table("auditorium", "body"), r => r[0].Contains("both sides", StringComparison.Ordinal));
+    }
+
+    /// <summary>Holes 11.6 apart over 58, 4 above the top, through a block of 12; none of them among the holes to drill through the top.</summary>
+    [Fact]
+    public void TieHoles_OfTheClassical_HaveATableOfTheirOwn()
+    {
+        var rows = Table("classical", "tie_holes");
+
+        Assert.Equal(["tie hole 1", "-29.00", "4.00", "1.60", "12.00"], rows[0]);
+        Assert.Equal("-17.40", rows[1][1]);
+        Assert.Equal(6, rows.Count);
+        Assert.DoesNotContain(BenchNumbers.Of(Built.Preset("auditorium")), t => t.Key == "tie_holes");
+    }
+
     /// <summary>Whole inches, and 4 / 2 = 2 at none of them; half-widths are crossed where they are measured.</summary>
     [Fact]
     public void Offsets_OfADesignInInches_StandAtWholeInches() =>

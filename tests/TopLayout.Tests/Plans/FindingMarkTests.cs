@@ -77,8 +77,8 @@ public class FindingMarkTests
     }
 
     [Theory]
-    [InlineData("concert", "2 note: rosette channel, treble side, outer wall 52 and inner wall 48 mm")]
-    [InlineData("parlour", "1 note: rosette channel, both sides, inner wall/outer wall 69 and outer wall 50 mm")]
+    [InlineData("concert", "2 note: rosette channel, treble side, outer wall 52 and hole-side wall 48 mm")]
+    [InlineData("parlour", "1 note: rosette channel, both sides, hole-side wall/outer wall 69 and outer wall 50 mm")]
     [InlineData("parlour", "4 note: neck block, bass side, 32 mm")]
     public void List_SaysTheSideAndTheWall(string preset, string words) => Assert.Contains(words, Drawn.One(preset, "grain").Words());
 

@@ -49,6 +49,20 @@ public class PartSheetTests
         Assert.Contains("1.5 mm thick, Engelmann spruce, quarter-sawn", words);
     }
 
+    /// <summary>A bridge's slot, tie block and holes stand on its template: six holes 58 apart in all, 58 / 5 = 11.6 from one to the next.</summary>
+    [Fact]
+    public void Bridge_OfATieBlock_HasItsSlotAndTieHoles()
+    {
+        var sheet = Drawn.One("classical", "parts", "bridge");
+
+        Assert.Contains("Bridge: template, full size", sheet.Words());
+        Assert.Contains("tie block: 80 mm long, 12 mm from the rear edge", sheet.Words());
+        Assert.Contains("dashed: 6 tie holes from bass to treble, one for each string: outer ones 58 mm apart, each 11.6 mm from the next", sheet.Words());
+        Assert.Contains("tie holes: dia 1.6 mm, middles 4 mm above the top, drilled along the body, none through the top", sheet.Words());
+        Assert.All(Enumerable.Range(1, 6), n => Assert.Single(sheet.Lines($"tie hole {n}", Role.Hidden)));
+        Assert.Contains(Drawn.One("auditorium", "parts", "bridge").Words(), w => w.StartsWith("crosses: drilled later", StringComparison.Ordinal));
+    }
+
     /// <summary>By hand: an X of 97 degrees opens by 2 · 40 · tan 48.5° = 90.4 over the plate's 40.</summary>
     [Fact]
     public void Sizes_OfATrapezoid_AreFrontRearAndDepth()

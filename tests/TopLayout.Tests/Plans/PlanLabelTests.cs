@@ -84,7 +84,7 @@ public class PlanLabelTests
     /// <summary>The middle of a name along a bar lies on the bar's middle line.</summary>
     [Theory]
     [InlineData("classical", "upper transverse brace")]
-    [InlineData("classical", "ladder bar 1")]
+    [InlineData("classical", "ladder bar")]
     [InlineData("arc-chain", "upper transverse brace")]
     public void NamesInBars_StandInTheirMiddle(string preset, string name)
     {

@@ -176,7 +176,7 @@ public class SheetWordsTests
 
     [Theory]
     [InlineData("auditorium", "Rosette: disc, rings and tiles, full size")]
-    [InlineData("arc-chain", "Rosette: disc and rings, full size")]
+    [InlineData("arc-chain", "Rosette: disc of the hole, walls of the channel, full size")]
     public void RosetteTemplates_AreNamedByWhatIsThere(string preset, string title) => Assert.Contains(title, Drawn.One(preset, "rosette-templates").Words());
 
     [Theory]

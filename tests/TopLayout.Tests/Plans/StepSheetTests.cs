@@ -216,6 +216,26 @@ public class StepSheetTests
         Assert.All(numbers.Rows.Zip(grid.Rows), r => Assert.Equal(((Cell.Words)r.First[^1]).Text.StartsWith("caliper over", StringComparison.Ordinal), r.Second[4].EndsWith("over", StringComparison.Ordinal)));
     }
 
+    /// <summary>Blocks of the classical are 90 and 92 deep: less 16, 74 hold 4 layers of 18.</summary>
+    [Fact]
+    public void FirstStep_SaysTheMouldsHeightInLayers() => Assert.EndsWith(
+        "the mould that holds the bent sides: 72 mm high, 4 layers of 18 mm plywood or fibreboard, so that the sides, 90 mm deep at the neck, 92 mm deep at the tail, stand out of it for the linings.",
+        StepList.Of(Top("classical").Layout).First().Does,
+        StringComparison.Ordinal);
+
+    /// <summary>The bridge of the classical is tied to, and its holes are not among those through the top.</summary>
+    [Fact]
+    public void SixthStep_OfATieBlock_HasItsHolesAlongTheBody()
+    {
+        var step = StepList.Of(Top("classical").Layout).Single(s => s.Name == "6-bridge-place");
+        var grid = Assert.Single(step.Grids, g => g.Headings[0].StartsWith("hole through the tie block, along the body", StringComparison.Ordinal));
+
+        Assert.Equal(["tie hole 1", "29.00 bass", "4.00 mm", "1.60 mm"], [.. grid.Rows[0]]);
+        Assert.Equal(6, grid.Rows.Length);
+        Assert.Contains(StepCautions.TieHoles, step.Cautions);
+        Assert.DoesNotContain(StepCautions.TieHoles, StepList.Of(Top("auditorium").Layout).Single(s => s.Name == "6-bridge-place").Cautions);
+    }
+
     /// <summary>Every end in the linings has its pocket: both of each leg and of the brace above, one of each side bar; the height is that of step 3.</summary>
     [Fact]
     public void FifthStep_HasAPocketForEveryBraceEndAtTheRim()
@@ -230,6 +250,14 @@ public class StepSheetTests
         Assert.Equal([false, false, false, true, false], grid.Rows.Select(r => r[1].Length == 0));
         Assert.Equal([false, false, false, false, true], grid.Rows.Select(r => r[2].Length == 0));
         Assert.Contains(steps.Single(s => s.Name == "3-bracing").Rows, r => r is { What: "brace ends at the rim, height", Value: "2.80 mm", Tolerance: "±0.1 mm" });
+    }
+
+    /// <summary>A truss rod whose slot ends before tongue and brace says how its key comes to it.</summary>
+    [Fact]
+    public void FourthStep_OfATrussRod_SaysTheWayForItsKey()
+    {
+        Assert.Contains(" Truss rod: for a key through the soundhole cut a notch 4 mm deep", StepList.Of(Top("tapered-tongue").Layout).Single(s => s.Name.StartsWith('4')).Does, StringComparison.Ordinal);
+        Assert.DoesNotContain("Truss rod", StepList.Of(Top("auditorium").Layout).Single(s => s.Name.StartsWith('4')).Does, StringComparison.Ordinal);
     }
 
     /// <summary>The block of an old rim is not made again.</summary>

@@ -1,4 +1,5 @@
 using TopLayout.Lutherie.Designs;
+using TopLayout.Lutherie.Findings;
 
 namespace TopLayout.Lutherie.Parts;
 
@@ -91,7 +92,7 @@ internal sealed record AnchorPhrase(AnchorWay Way, double DistanceMm, Landmark? 
             (null, _, _) => (null, new Problem(name.At, name.Length, "a landmark", Suggestion(name.Text, Landmark.All.Select(l => l.Name).Concat(NamedBar.Examples), "the landmarks are"))),
             (_, true, not null) => (null, new Problem(name.At, name.Length, "a bar, not its end", $"write `against the {bar.Member}`, or `at the {bar.End} of the {bar.Member}`")),
             (_, false, null) when phrase.Way == AnchorWay.At => (null, new Problem(
-                start, "at".Length, $"`against`, or a distance `above` or `below`, for the {bar.Member} has two sides",
+                start, "at".Length, $"`against`, or a distance `above` or `below`, for {Say.The(bar.Member)} has two sides",
                 $"write `against the {bar.Member}` to butt against it, or `0 mm below the {bar.Member}`")),
             _ => (phrase with { Bar = bar }, null),
         };

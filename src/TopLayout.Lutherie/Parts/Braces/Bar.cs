@@ -51,7 +51,7 @@ internal sealed record Bar
         var strip = BarStrip.About(Through, Along, section[stock.Width].Value, left, right);
         if (strip.Between(Start.Cut, End.Cut) is not { } whole || strip.Within(whole, room.Inside, Through, EndName) is not { } footprint)
         {
-            bench.LeaveOut(Name, $"the {Name} does not reach both of its ends inside the body", "move it, or turn it, until its axis crosses the body", Places);
+            bench.LeaveOut(Name, $"{Say.The(Name)} does not reach both of its ends inside the body", "move it, or turn it, until its axis crosses the body", Places);
             return;
         }
 

@@ -41,7 +41,7 @@ internal sealed class BarAnchors(Bench bench, DesignSection section, string name
         if (phrase.Way == AnchorWay.At && upper != lower)
         {
             var at = said.Value.IndexOf("at", StringComparison.OrdinalIgnoreCase);
-            SayUnreadable(new AnchorPhrase.Problem(at, 2, $"a distance `above` or `below`, for the {mark.Name} has an upper and a lower edge", $"write `0 mm above the {mark.Name}` or `0 mm below the {mark.Name}`"));
+            SayUnreadable(new AnchorPhrase.Problem(at, 2, $"a distance `above` or `below`, for {Say.The(mark.Name)} has an upper and a lower edge", $"write `0 mm above {Say.TheLast(mark.Name)}` or `0 mm below {Say.TheLast(mark.Name)}`"));
             return null;
         }
 
@@ -51,7 +51,7 @@ internal sealed class BarAnchors(Bench bench, DesignSection section, string name
     private BarAnchor? OnBar(AnchorPhrase phrase, NamedBar named)
     {
         var place = PlaceIn(named.At, named.Length);
-        if (bench.Find(named.Member) is not { } member)
+        if ((bench.Find(named.Member) ?? (named.Number == 1 ? bench.Find(named.Alone) : null)) is not { } member)
         {
             SayMissing(named.Member, named.Section, place);
             return null;
@@ -70,7 +70,7 @@ internal sealed class BarAnchors(Bench bench, DesignSection section, string name
 
         bench.LeaveOut(
             name,
-            $"`{key.Key}` of the {name} names the {end} of the {member.Name}, which has none",
+            $"`{key.Key}` of {Say.The(name)} names the {end} of {Say.TheLast(member.Name)}, which has none",
             $"its ends are {string.Join(" and ", bar.Ends.Select(e => $"`{e}`"))}",
             place,
             member.Places[0]);
@@ -93,7 +93,7 @@ internal sealed class BarAnchors(Bench bench, DesignSection section, string name
 
         bench.LeaveOut(
             name,
-            $"`{key.Key}` of the {name} names a place of the {member.Name} {Where(phrase)}, where it does not pass",
+            $"`{key.Key}` of {Say.The(name)} names a place of {Say.TheLast(member.Name)}, {Where(phrase)}, where it does not pass",
             $"name one where it does, with `, 60 mm to the bass` or `to the treble`{(isAgainst ? ", or with `, 250 mm from the neck edge`" : "")}",
             place,
             member.Places[0]);
@@ -126,7 +126,7 @@ internal sealed class BarAnchors(Bench bench, DesignSection section, string name
         var isAsked = needs is not null && bench.Design.Has(needs);
         bench.LeaveOut(
             name,
-            $"`{key.Key}` of the {name} starts from the {mark}, and the top has none",
+            $"`{key.Key}` of {Say.The(name)} starts from {Say.TheLast(mark)}, and the top has none",
             needs is null || isAsked ? "bring that part onto the top, or start from another landmark" : $"add the section {needs.Header}, or start from another landmark",
             place,
             isAsked ? bench.Design.PlaceOf(needs!) : section.Place);

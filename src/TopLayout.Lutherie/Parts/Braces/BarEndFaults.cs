@@ -25,7 +25,7 @@ internal static class BarEndFaults
                 Rules.DrawnOtherwise,
                 Severity.Fail,
                 bar.Name,
-                $"the {bar.Name} runs past the inside of the sides at its {end.Label} and is cut off there",
+                $"{Say.The(bar.Name)} runs past the inside of the sides at its {end.Label} and is cut off there",
                 $"shorten it there by {Say.Mm(Math.Ceiling(lost * 10) / 10)} and more for the lining, move it towards the middle of the body, or let it into the lining where it can be",
                 new Measurement(lost, "mm", 0),
                 (cut[0].Start, cut[^1].End),
@@ -55,9 +55,9 @@ internal static class BarEndFaults
                 Severity.Fail,
                 bar.Name,
                 held > 0
-                    ? $"the {end.Label} of the {bar.Name} stands {Say.Mm(free)} past the end of the {holder.Name} that it butts against"
-                    : $"the {bar.Name} misses the {holder.Name} that its {end.Label} butts against",
-                $"move or turn the {bar.Name} until it meets the {holder.Name}, or let it float where it can",
+                    ? $"the {end.Label} of {Say.The(bar.Name)} stands {Say.Mm(free)} past the end of {Say.The(holder.Name)} that it butts against"
+                    : $"{Say.The(bar.Name)} misses {Say.The(holder.Name)} that its {end.Label} butts against",
+                $"move or turn {Say.The(bar.Name)} until it meets {Say.TheLast(holder.Name)}, or let it float where it can",
                 new Measurement(free, "mm", 0),
                 (edge.Start, edge.End),
                 [.. bar.Places, holder.Places[0]]);

@@ -1,5 +1,6 @@
 using TopLayout.Geometry;
 using TopLayout.Lutherie.Designs;
+using TopLayout.Lutherie.Findings;
 
 namespace TopLayout.Lutherie.Parts;
 
@@ -58,7 +59,7 @@ public static class ClosingBars
             {
                 bench.LeaveOut(
                     name,
-                    $"the {name} finds no room between the centre line and the lining",
+                    $"{Say.The(name)} finds no room between the centre line and the lining",
                     "move it towards the bridge, or bring its inner end nearer to the centre line",
                     section[BehindBridge].Place,
                     section[InnerGap].Place);

@@ -71,7 +71,7 @@ public static class Fan
             // From −1 for the outermost on the bass side to +1 for the outermost on the treble side.
             var share = count == 1 ? 0 : (2.0 * i / (count - 1)) - 1;
             var head = new Point2(share * (count - 1) / 2 * section[HeadSpacing].Value, heads.Y);
-            Strut(bench, room, section, $"fan strut {Say.Count(i + 1)}", head, section[Spread].Value * share, heads);
+            Strut(bench, room, section, NamedBar.Numbered("fan strut", i + 1, count), head, section[Spread].Value * share, heads);
         }
     }
 
@@ -84,7 +84,7 @@ public static class Fan
         {
             bench.LeaveOut(
                 name,
-                $"the {name} finds no room between its head, {Say.Mm(-head.Y)} from the neck edge, and the lining",
+                $"{Say.The(name)} finds no room between its head, {Say.Mm(-head.Y)} from the neck edge, and the lining",
                 "move the heads towards the hole, set them closer, or lessen the spread",
                 places);
             return;

@@ -56,9 +56,9 @@ public static class FingerBraces
 
         for (var i = 0; i < section[Count].Value; i++)
         {
-            var along = section[First].Value + (i * section[Spacing].Value);
-            Build(bench, room, section, bassLeg, -1, $"finger brace {Say.Count(i + 1)}, bass", along);
-            Build(bench, room, section, trebleLeg, 1, $"finger brace {Say.Count(i + 1)}, treble", along);
+            var (along, name) = (section[First].Value + (i * section[Spacing].Value), NamedBar.Numbered("finger brace", i + 1, section[Count].Value));
+            Build(bench, room, section, bassLeg, -1, $"{name}, bass", along);
+            Build(bench, room, section, trebleLeg, 1, $"{name}, treble", along);
         }
     }
 
@@ -77,7 +77,7 @@ public static class FingerBraces
         {
             bench.LeaveOut(
                 name,
-                $"the {name}, {Say.Mm(fromCrossing)} from the crossing, finds no room between the leg and the lining",
+                $"{Say.TheLast(name)}, {Say.Mm(fromCrossing)} from the crossing, finds no room between the leg and the lining",
                 "move it along the leg towards the crossing, set the braces closer, or turn them",
                 section[First].Place,
                 section[Spacing].Place,

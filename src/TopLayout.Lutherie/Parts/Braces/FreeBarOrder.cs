@@ -79,11 +79,11 @@ internal static class FreeBarOrder
 
     private static void SayCircle(Bench bench, int count, IReadOnlyList<(int Bar, int On, SourcePlace Place)> links)
     {
-        var chain = links.Select((l, i) => $"the {FreeBars.NameOf(l.Bar)} {(i == 0 ? "hangs " : "")}on the {FreeBars.NameOf(l.On)}");
+        var chain = links.Select((l, i) => $"{Say.TheLast(FreeBars.NameOf(l.Bar))} {(i == 0 ? "hangs " : "")}on {Say.TheLast(FreeBars.NameOf(l.On))}");
         bench.LeaveOut(
             FreeBars.NameOf(links[0].Bar),
             count == 1
-                ? $"the {FreeBars.NameOf(links[0].Bar)} hangs on itself"
+                ? $"{Say.TheLast(FreeBars.NameOf(links[0].Bar))} hangs on itself"
                 : $"{string.Join(", ", chain)}{(count > MostNamed ? ", and so on round to the first" : "")}: none of them has a place",
             "tell the place of one of them from a landmark, or in numbers",
             [.. links.Select(l => l.Place)]);

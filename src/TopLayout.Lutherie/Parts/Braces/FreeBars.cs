@@ -155,9 +155,9 @@ public static class FreeBars
         bench.LeaveOut(
             name,
             holder is null
-                ? $"the two points of the {name} are {Say.Mm(to!.Value.At.DistanceTo(point.At))} apart, less than its width"
-                : $"the {name} finds no room to run off from the {holder.Name} that it butts against",
-            holder is null ? "set them further apart, or give one point and `angle`" : $"set its points further apart, or turn it across the {holder.Name}",
+                ? $"the two points of {Say.The(name)} are {Say.Mm(to!.Value.At.DistanceTo(point.At))} apart, less than its width"
+                : $"{Say.The(name)} finds no room to run off from {Say.The(holder.Name)} that it butts against",
+            holder is null ? "set them further apart, or give one point and `angle`" : $"set its points further apart, or turn it across {Say.TheLast(holder.Name)}",
             course,
             start);
     }
@@ -179,7 +179,7 @@ public static class FreeBars
         {
             bench.LeaveOut(
                 name,
-                $"`{words.Key}` of the {name} says a place in words, and `{across.Key}` says one besides",
+                $"`{words.Key}` of {Say.The(name)} says a place in words, and `{across.Key}` says one besides",
                 $"leave `{across.Key}` out and add `, {Say.Tenth(Math.Abs(section[across].Value))} mm to the {(section[across].Value < 0 ? "bass" : "treble")}` to `{words.Key}`",
                 section[across].Place,
                 said.Place);
@@ -196,7 +196,7 @@ public static class FreeBars
         var ends = section.Get(Ends).Place;
         bench.LeaveOut(
             name,
-            length is null ? $"the {name} floats, and nothing says how long it is" : $"the {name} has a length, and its ends are said in another way besides",
+            length is null ? $"{Say.The(name)} floats, and nothing says how long it is" : $"{Say.The(name)} has a length, and its ends are said in another way besides",
             length is null
                 ? "add `length`, give a second point with `end_from_neck_edge` and `end_across`, or let it into the linings with `ends = \"lining\"`"
                 : "leave `length` out, or give one point, `angle` and `ends = \"floating\"`",

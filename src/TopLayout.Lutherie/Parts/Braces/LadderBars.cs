@@ -40,7 +40,7 @@ public static class LadderBars
 
     /// <summary>The ladder bar that lies next below the hole; null when there is none.</summary>
     internal static Member? NextBelowHole(Bench bench, Hole hole) => bench.Members
-        .Where(m => m.Name.StartsWith("ladder bar ", StringComparison.Ordinal) && m.Footprint.Bounds.Center.Y < hole.Center.Y)
+        .Where(m => m.Name.StartsWith("ladder bar", StringComparison.Ordinal) && m.Footprint.Bounds.Center.Y < hole.Center.Y)
         .MaxBy(m => m.Footprint.Bounds.Center.Y);
 
     internal static void Build(Bench bench, BarRoom room)
@@ -53,7 +53,7 @@ public static class LadderBars
 
     private static void Build(Bench bench, DesignSection section, BarRoom room)
     {
-        var name = $"ladder bar {Say.Count(section.Number)}";
+        var name = NamedBar.Numbered("ladder bar", section.Number, bench.Design.Each(Section).Length);
         var (at, place) = At(section, room.Hole);
         var isFloating = section.Get(Ends).Value == BarEnds.Floating;
         var half = section.Find(HalfLength);
@@ -61,7 +61,7 @@ public static class LadderBars
         {
             bench.LeaveOut(
                 name,
-                isFloating ? $"the {name} floats, and nothing says how far it reaches" : $"the {name} is let into the linings, and has a half-length besides",
+                isFloating ? $"{Say.The(name)} floats, and nothing says how far it reaches" : $"{Say.The(name)} is let into the linings, and has a half-length besides",
                 isFloating ? "add `half_length`, or let its ends into the linings with `ends = \"lining\"`" : "leave `half_length` out, or say `ends = \"floating\"`",
                 half?.Place ?? section.Get(Ends).Place,
                 section.Get(Ends).Place);

@@ -2,11 +2,12 @@ using System.Collections.Immutable;
 using System.Globalization;
 using System.Text.RegularExpressions;
 using TopLayout.Lutherie.Designs;
+using TopLayout.Lutherie.Findings;
 
 namespace TopLayout.Lutherie.Parts;
 
 /// <summary>A bar that an anchor names as the plan does, or one of its ends.</summary>
-/// <param name="Member">The member's name.</param>
+/// <param name="Member">The member's name, with its number where it is said.</param>
 /// <param name="Section">The section without which there is no such bar.</param>
 /// <param name="Number">Which of several alike, counted from 1; 0 for a bar of which there is one, or one on each side.</param>
 /// <param name="End">The end's name; null for the bar as a whole.</param>
@@ -19,9 +20,9 @@ internal sealed partial record NamedBar(string Member, Section Section, int Numb
     [
         new("X leg", XBrace.Section, IsSided: true), new(TransverseBrace.Name, TransverseBrace.Section),
         new("transverse brace", TransverseBrace.Section) { Member = TransverseBrace.Name }, new(FlatBrace.Name, FlatBrace.Section),
-        new("tone bar", ToneBars.Section, IsNumbered: true), new("ladder bar", LadderBars.Section, IsNumbered: true),
-        new("soundhole brace", SoundholeBraces.Section, IsSided: true), new("finger brace", FingerBraces.Section, IsNumbered: true, IsSided: true),
-        new("fan strut", Fan.Section, IsNumbered: true), new("closing bar", ClosingBars.Section, IsSided: true),
+        new("tone bar", ToneBars.Section, IsNumbered: true) { MayBeAlone = true }, new("ladder bar", LadderBars.Section, IsNumbered: true) { MayBeAlone = true },
+        new("soundhole brace", SoundholeBraces.Section, IsSided: true), new("finger brace", FingerBraces.Section, IsNumbered: true, IsSided: true) { MayBeAlone = true },
+        new("fan strut", Fan.Section, IsNumbered: true) { MayBeAlone = true }, new("closing bar", ClosingBars.Section, IsSided: true),
         new("bar", FreeBars.Section, IsNumbered: true),
     ];
 
@@ -31,6 +32,12 @@ internal sealed partial record NamedBar(string Member, Section Section, int Numb
     /// <summary>One of each kind, as an example of its name.</summary>
     public static IEnumerable<string> Examples { get; } = Kinds.Select(k => k.Words + (k.IsNumbered ? " 1" : "") + (k.IsSided ? ", bass" : ""));
 
+    /// <summary>The name of one of several alike, counted from 1; a lone one has no number.</summary>
+    public static string Numbered(string words, int number, int count) => count == 1 ? words : $"{words} {Say.Count(number)}";
+
+    /// <summary>The name without its number: that of the first of a kind where it is the only one.</summary>
+    public string Alone => Member.Replace($" {Say.Count(Number)}", "", StringComparison.Ordinal);
+
     /// <summary>
     /// Reads a name that begins with words already taken; the side that some names end with is still to be taken. Null for both when no bar
     /// is named so.
@@ -39,7 +46,7 @@ internal sealed partial record NamedBar(string Member, Section Section, int Numb
     {
         var match = Name().Match(taken.Text);
         var (name, number, end) = (match.Groups["name"].Value, match.Groups["number"], match.Groups["end"]);
-        if (Kinds.FirstOrDefault(k => k.Words.Equals(name, StringComparison.OrdinalIgnoreCase) && k.IsNumbered == number.Success) is not { } kind
+        if (Kinds.FirstOrDefault(k => k.Words.Equals(name, StringComparison.OrdinalIgnoreCase) && (k.IsNumbered == number.Success || (k.MayBeAlone && !number.Success))) is not { } kind
             || (end.Success && !Ends.Contains(end.Value)))
         {
             return (null, null);
@@ -68,5 +75,8 @@ internal sealed partial record NamedBar(string Member, Section Section, int Numb
     private sealed record Kind(string Words, Section Section, bool IsNumbered = false, bool IsSided = false)
     {
         public string Member { get; init; } = Words;
+
+        // Where there is only one, the plan names it without a number.
+        public bool MayBeAlone { get; init; }
     }
 }

@@ -57,7 +57,7 @@ public static class ToneBars
     private static void Build(Bench bench, DesignSection section, BarRoom room)
     {
         var design = bench.Design;
-        var name = $"tone bar {Say.Count(section.Number)}";
+        var name = NamedBar.Numbered("tone bar", section.Number, design.Each(Section).Length);
         if (!design.Has(XBrace.Section) || !design.Has(BridgePlate.Section))
         {
             bench.LeaveOut(
@@ -73,7 +73,7 @@ public static class ToneBars
         if (bench.Find(legName) is not { } leg || room.LiningFrom(head, along) is not { } rim || rim.DistanceTo(head) <= section[StopShort].Value + section[Width].Value)
         {
             bench.LeaveOut(
-                name, $"the {name} finds no room between the leg and the lining", "move its head towards the bridge plate, or turn it", section[BehindPlate].Place, section[Angle].Place);
+                name, $"{Say.The(name)} finds no room between the leg and the lining", "move its head towards the bridge plate, or turn it", section[BehindPlate].Place, section[Angle].Place);
             return;
         }
 

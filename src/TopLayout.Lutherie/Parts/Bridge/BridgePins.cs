@@ -71,7 +71,7 @@ public static class BridgePins
         Bridge.Section, "tie_block", "a tie block's depth along the body, from the bridge's rear edge", possible: (3, 40), usual: (9, 15), fallback: 12);
 
     /// <summary>All of them.</summary>
-    public static IEnumerable<Parameter> All => [Style, Count, BehindSaddle, Line, Diameter, TieBlock];
+    public static IEnumerable<Parameter> All => [Style, Count, BehindSaddle, Line, Diameter, TieBlock, .. TieHoles.All];
 
     /// <summary>Whether a hole is one of the pins'.</summary>
     public static bool IsPin(DrillPoint point) => point.Name.StartsWith(PinName, StringComparison.Ordinal);
@@ -109,10 +109,11 @@ public static class BridgePins
     private static void BuildTieBlock(Bench bench)
     {
         var design = bench.Design;
-        var (half, rear, depth) = (design[Scale.StringSpread].Value / 2 + TieBlockBeyondMm, -Bridge.RearFromNeckEdge(design), design[TieBlock]);
+        var (half, rear, depth) = ((TieHoles.SpreadOf(design).Value / 2) + TieBlockBeyondMm, -Bridge.RearFromNeckEdge(design), design[TieBlock]);
         half = Math.Min(half, design[Bridge.Length].Value / 2);
-        bench.Mark(new PlanMark(
-            TieBlockName, TopFace.Outside, Contour.Rectangle(Box2.Around(new Point2(-half, rear), new Point2(half, rear + depth.Value))), depth.Place));
+        var block = Box2.Around(new Point2(-half, rear), new Point2(half, rear + depth.Value));
+        bench.Mark(new PlanMark(TieBlockName, TopFace.Outside, Contour.Rectangle(block), depth.Place));
+        TieHoles.Build(bench, block);
     }
 
     // A tie block reaches this far past the outer strings, mm. Common practice, no source.

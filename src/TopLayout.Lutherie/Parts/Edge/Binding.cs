@@ -67,7 +67,7 @@ public static class Binding
         }
         else
         {
-            bench.LeaveOut(name, $"a corner of the outline is too tight for the {name}, {Findings.Say.Mm(width)} from the edge", "make the ledge narrower, or the corner rounder", place);
+            bench.LeaveOut(name, $"a corner of the outline is too tight for {Findings.Say.TheLast(name)}, {Findings.Say.Mm(width)} from the edge", "make the ledge narrower, or the corner rounder", place);
         }
     }
 }

@@ -119,7 +119,7 @@ public sealed class Block
         var inside = Region.Inside(insideOfSides.Labelled(BarStrip.RimEdge));
         if (strip.Within(whole, inside, face - (toFace * Tolerances.ShortestMm), _ => "rim", needsBothSides: false) is not { } footprint)
         {
-            bench.LeaveOut(Name, $"the {Name} has no place inside the sides", "narrow or shorten it", section[Width].Place, section[Length].Place);
+            bench.LeaveOut(Name, $"{Say.The(Name)} has no place inside the sides", "narrow or shorten it", section[Width].Place, section[Length].Place);
             return;
         }
 

@@ -128,7 +128,7 @@ public static class HoleReinforcement
         if (whole.Intersect(inside).Parts.MaxBy(p => p.Area) is not { } footprint)
         {
             bench.LeaveOut(
-                name, $"the {name} lies wholly outside the linings", "bring it nearer to the hole, or leave it out", section[Inset].Place, section.Get(Style).Place);
+                name, $"{Say.The(name)} lies wholly outside the linings", "bring it nearer to the hole, or leave it out", section[Inset].Place, section.Get(Style).Place);
             return;
         }
 
@@ -142,7 +142,8 @@ public static class HoleReinforcement
             ThicknessMm = section[Thickness].Value,
             Material = Stock.Read(section),
             Grain = grain,
-            Places = [section[Width].Place, section[Inset].Place, section.Get(Style).Place],
+            // A strip is moved off a grain line, a ring made wider or narrower.
+            Places = name == Name ? [section[Width].Place, section[Inset].Place, section.Get(Style).Place] : [section[Inset].Place, section[Width].Place, section.Get(Style).Place],
         });
     }
 
@@ -159,7 +160,7 @@ public static class HoleReinforcement
             Rules.DrawnOtherwise,
             Severity.Remark,
             name,
-            $"the {name} reaches {Say.Mm(past)} into the linings and is cut along them",
+            $"{Say.The(name)} reaches {Say.Mm(past)} into the linings and is cut along them",
             section.Get(Style).Value == HoleReinforcementStyle.Strips
                 ? "shorten or narrow the strips, or move them with `shift`, where they are to stay whole"
                 : "narrow the ring where it is to stay whole, or take strips (`style = \"strips\"`)",

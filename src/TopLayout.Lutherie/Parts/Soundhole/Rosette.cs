@@ -88,7 +88,7 @@ public static class Rosette
                 Name = NameOf(i, channels.Length),
                 Kind = MemberKind.Channel,
                 Face = TopFace.Outside,
-                Footprint = Region.Between(hole.LineOutside(channel.OuterMm, "outer wall"), hole.LineOutside(channel.InnerMm, "inner wall")),
+                Footprint = Region.Between(hole.LineOutside(channel.OuterMm, "outer wall"), hole.LineOutside(channel.InnerMm, "hole-side wall")),
                 ThicknessMm = channel.DepthMm,
                 Material = null,
                 Grain = Angle.Zero,

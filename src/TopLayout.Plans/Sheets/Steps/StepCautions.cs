@@ -43,6 +43,9 @@ internal static class StepCautions
     /// <summary>Where holes are drilled through bridge and top.</summary>
     public const string Drill = "Drill last, once the place is proved.";
 
+    /// <summary>Where strings are tied to the bridge.</summary>
+    public const string TieHoles = "Drill the tie block before the bridge is glued on: along the body, level with the top, none through the top.";
+
     /// <summary>Woods under protection.</summary>
     public const string Protected = "Some woods for bridges are protected: keep the papers, look into the list that holds today.";
 

@@ -45,7 +45,7 @@ internal static class StepList
     {
         var templates = OutlineNumbers.IsEven(layout) ? "cut the half template, and from it" : "cut both half templates, bass and treble, and from them";
         var mitre = layout.Design.Has(Cutaway.Section) && Cutaway.Recipe(layout.Design).Shape == CutawayShape.Pointed ? " The two treble sides meet in a mitre at the point." : "";
-        return $"Draw the outline at its true size, {templates} the mould that holds the bent sides.{mitre}";
+        return $"Draw the outline at its true size, {templates} the mould that holds the bent sides: {RimNumbers.Mould(layout)}.{mitre}";
     }
 
     // Nothing is bent: the rim is there, and the plate is fitted to it.
@@ -167,7 +167,7 @@ internal static class StepList
         return new(
             hasTongue ? "4-neck-block-and-tongue" : "4-neck-block",
             (isOld ? "Old blocks of neck and tail" : "Neck block and tail block") + (hasTongue ? ", tongue" : ""),
-            NeckBlockWork(hasTongue, isOld) + Joint(layout, isOld),
+            NeckBlockWork(hasTongue, isOld) + Joint(layout, isOld) + KeyWay(layout),
             TopFace.Inside,
             [.. Footprints(layout, m => m.Kind is MemberKind.Block or MemberKind.Tongue), .. layout.Marks.Where(m => m.Name == TrussRod.Name).Select(m => (m.Name, m.Line))],
             [
@@ -185,6 +185,9 @@ internal static class StepList
     private static string Joint(Layout layout, bool isOld) => layout.Find(Tongue.Name)?.Material is not { } tongue || layout.Find(Block.Neck.Name)?.Material is not { } block ? ""
         : !isOld && tongue.Wood == block.Wood && tongue.Lie == block.Lie ? " Their wood and long grain are the same: saw them from one piece, or let the tongue into the block."
         : " The tongue is a piece of its own, let into the block and glued.";
+
+    private static string KeyWay(Layout layout) =>
+        TrussRodKey.Of(layout) is var (_, way) ? $" Truss rod: {LengthText.Sentence(way, layout.Design.Units)}." : "";
 
     // In an old rim the blocks are there.
     private static string NeckBlockWork(bool hasTongue, bool isOld) => (hasTongue, isOld) switch
@@ -241,9 +244,9 @@ internal static class StepList
                 new("neck's centre line, drawn on, over the middle of the bridge", "in line", numbers.Within(StepTolerance.Halves)),
                 new("bridge square to the centre line, over its length", "square", numbers.Within(StepTolerance.Straight)),
             ],
-            [StepCautions.Neck, .. drilled.Rows.Length > 0 ? (string[])[StepCautions.Drill] : [], StepCautions.Strings, StepCautions.Protected, StepCautions.Dust])
+            [StepCautions.Neck, .. layout.TieHoles.IsEmpty ? (string[])[] : [StepCautions.TieHoles], .. drilled.Rows.Length > 0 ? (string[])[StepCautions.Drill] : [], StepCautions.Strings, StepCautions.Protected, StepCautions.Dust])
         {
-            Grids = [numbers.Saddle(), drilled],
+            Grids = [numbers.Saddle(), numbers.TieHoles(), drilled],
         };
     }
 

@@ -85,7 +85,7 @@ internal sealed class StepNumbers(Layout layout)
                 $"width square to the brace, {StepTolerance.PocketRoom(layout.Design.Units)}; depth, {Within(StepTolerance.Channel)}",
             ],
             [
-                .. Reports.BraceEnds.Of(layout).GroupBy(e => e.Bar).Select(b => (ImmutableArray<string>)
+                .. Lutherie.Parts.BraceEnds.Of(layout).GroupBy(e => e.Bar).Select(b => (ImmutableArray<string>)
                 [
                     b.Key.Name, Opening(b.Where(e => e.Side == "bass")), Opening(b.Where(e => e.Side == "treble")), $"{Text(b.First().WidthMm)} wide, {Text(b.First().HeightMm)} deep",
                 ]),
@@ -93,7 +93,7 @@ internal sealed class StepNumbers(Layout layout)
     }
 
     /// <summary>How high brace ends are left at the rim; none where none reaches it.</summary>
-    public IEnumerable<StepRow> EndHeight() => Reports.BraceEnds.Of(layout).Where(e => e.Bar.Kind == MemberKind.Bar).Select(e => e.HeightMm).Distinct().Order().ToList() is [var least, ..] heights
+    public IEnumerable<StepRow> EndHeight() => Lutherie.Parts.BraceEnds.Of(layout).Where(e => e.Bar.Kind == MemberKind.Bar).Select(e => e.HeightMm).Distinct().Order().ToList() is [var least, ..] heights
         ? [new("brace ends at the rim, height", heights.Count == 1 ? Text(least) : $"{Bare(least)} to {Text(heights[^1])}", Within(StepTolerance.Channel), "carved down to it: as deep as their pockets, step 5")]
         : [];
 
@@ -183,6 +183,11 @@ internal sealed class StepNumbers(Layout layout)
     public StepGrid Holes(Func<string, bool> isWanted) => new(
         ["hole; as built below", $"along, {Within(StepTolerance.Across)}", $"across, {Within(StepTolerance.Across)}", "diameter"],
         [.. _tables["drill_points"].Rows.Where(r => isWanted(Words(r[0]))).Select(r => (ImmutableArray<string>)[Words(r[0]), Text(r[1]), Side(((Cell.Length)r[2]).Mm, StepTolerance.Across), Text(r[3])])]);
+
+    /// <summary>The holes through the tie block: what is drilled along the body, level with the top.</summary>
+    public StepGrid TieHoles() => new(
+        ["hole through the tie block, along the body; as built below", $"across, {Within(StepTolerance.Across)}", $"middle above the top, {Within(StepTolerance.Across)}", "diameter"],
+        [.. layout.TieHoles.Select(h => (ImmutableArray<string>)[h.Name, Side(h.From.X, StepTolerance.Across), Text(h.HeightMm), Text(h.DiameterMm)])]);
 
     private string Play => layout.Design.Has(Rosette.Section) && layout.Design[Rosette.Clearance].Value is > 0 and var play
         ? $"; their channel has {LengthText.WithUnit(play, layout.Design.Units)} more for glue"

@@ -42,7 +42,7 @@ public class AnchorTests
     [InlineData("at the soundhole edge", 1, 2, "`from` has `at` where it needs a distance `above` or `below`, for the soundhole edge has an upper and a lower edge", "write `0 mm above the soundhole edge` or `0 mm below the soundhole edge`")]
     [InlineData("25 mm below the tone bat 1", 17, 10, "`from` has `tone bat 1` where it needs a landmark", "did you mean `tone bar 1`?")]
     [InlineData("against the X leg, 5 mm to the bass", 20, 1, "`from` has `5` where it needs a side, `bass` or `treble`", "write `X leg, bass` or `X leg, treble`")]
-    [InlineData("at the tone bar 1", 1, 2, "`from` has `at` where it needs `against`, or a distance `above` or `below`, for the tone bar 1 has two sides", "write `against the tone bar 1` to butt against it, or `0 mm below the tone bar 1`")]
+    [InlineData("at the tone bar 1", 1, 2, "`from` has `at` where it needs `against`, or a distance `above` or `below`, for tone bar 1 has two sides", "write `against the tone bar 1` to butt against it, or `0 mm below the tone bar 1`")]
     [InlineData("against the tail of the tone bar 1", 13, 22, "`from` has `tail of the tone bar 1` where it needs a bar, not its end", "write `against the tone bar 1`, or `at the tail of the tone bar 1`")]
     [InlineData("against the tone bar 1, 90 mm from the nut", 40, 3, "`from` has `nut` where it needs `neck edge`", "a place on a bar is told from the centre line or from the neck edge")]
     [InlineData("against the tone bar 1, 90 mm", 30, 0, "`from` ends where it needs `to the bass`, `to the treble` or `from the neck edge`", "the distance tells where on the bar's axis the place lies")]
@@ -60,7 +60,7 @@ public class AnchorTests
     [Fact]
     public void Bar_FromALandmarkThatIsNotThere_IsLeftOutWithBothLines() => Assert.Contains(
         (
-            "`to` of the bar 1 starts from the crossing, and the top has none; left out of the plan",
+            "`to` of bar 1 starts from the crossing, and the top has none; left out of the plan",
             "add the section [x_brace], or start from another landmark",
             "to [[bar]]"),
         Built.Misfits("classical", t => t.With("[[bar]]\nfrom_neck_edge = 300\nacross = 90\nto = \"at the crossing\"")));
@@ -68,7 +68,7 @@ public class AnchorTests
     [Fact]
     public void Bar_WithAPhraseAndANumberAcross_IsLeftOutWithBothLines() => Assert.Contains(
         (
-            "`from` of the bar 1 says a place in words, and `across` says one besides; left out of the plan",
+            "`from` of bar 1 says a place in words, and `across` says one besides; left out of the plan",
             "leave `across` out and add `, 20 mm to the bass` to `from`",
             "across from"),
         Built.Misfits("classical", t => t.With("[[bar]]\nfrom = \"at the saddle\"\nacross = -20\nangle = 90")));

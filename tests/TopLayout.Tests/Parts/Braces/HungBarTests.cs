@@ -46,15 +46,17 @@ public class HungBarTests
     }
 
     /// <summary>A ladder bar of 6 at 300 has its tail side at 303; a bar along the body meets it there, and ends in the lining.</summary>
-    [Fact]
-    public void Bar_BetweenALadderBarAndTheRim_IsLetIntoTheLiningAtItsOtherEnd()
+    [Theory]
+    [InlineData("ladder bar")]
+    [InlineData("ladder bar 1")]
+    public void Bar_BetweenALoneLadderBarAndTheRim_IsLetIntoTheLiningAtItsOtherEnd(string called)
     {
-        var layout = Auditorium("[[ladder_bar]]\nfrom_neck_edge = 300\nwidth = 6\n[[bar]]\nfrom = \"against the ladder bar 1, 3 cm to the bass\"\nangle = 0", bare: true);
+        var layout = Auditorium($"[[ladder_bar]]\nfrom_neck_edge = 300\nwidth = 6\n[[bar]]\nfrom = \"against the {called}, 3 cm to the bass\"\nangle = 0", bare: true);
 
         var bar = layout.Find("bar 1")!;
         Axis.Near(-30, -303, Axis.Middle(bar, "neck end"), "butted end");
         Assert.All(bar.Footprint.Edges.Where(e => e.Label == "tail end"), e => Check.Near(0, layout.InsideOfSides.DistanceTo(e.PointAt(0.5)), 1e-6, "rim end"));
-        Assert.Equal(["bass lining", "ladder bar 1", "treble lining"], bar.JoinedWith.Order());
+        Assert.Equal(["bass lining", "ladder bar", "treble lining"], bar.JoinedWith.Order());
     }
 
     [Theory]
@@ -117,32 +119,32 @@ public class HungBarTests
 
         Assert.Equal(
             [
-                ("the bar 1 hangs on the bar 2, the bar 2 on the bar 3, the bar 3 on the bar 1: none of them has a place; left out of the plan", "tell the place of one of them from a landmark, or in numbers", "from to from"),
-                ("`from` of the bar 4 starts from the bar 3, and the top has none; left out of the plan", "bring that part onto the top, or start from another landmark", "from [[bar]]"),
+                ("bar 1 hangs on bar 2, bar 2 on bar 3, bar 3 on bar 1: none of them has a place; left out of the plan", "tell the place of one of them from a landmark, or in numbers", "from to from"),
+                ("`from` of bar 4 starts from bar 3, and the top has none; left out of the plan", "bring that part onto the top, or start from another landmark", "from [[bar]]"),
             ],
             misfits);
     }
 
     [Theory]
-    [InlineData("from = \"against the bar 1\"\nangle = 10", "the bar 1 hangs on itself; left out of the plan", "tell the place of one of them from a landmark, or in numbers", "from")]
-    [InlineData("from = \"against the tone bar 1\"\nto = \"against the tone bar 1\"", "the bar 1 finds no room to run off from the tone bar 1 that it butts against; left out of the plan", "set its points further apart, or turn it across the tone bar 1", "to from")]
-    [InlineData("from = \"at the saddle\"\nto = \"at the saddle\"", "the two points of the bar 1 are 0 mm apart, less than its width; left out of the plan", "set them further apart, or give one point and `angle`", "to from")]
-    [InlineData("from = \"against the bar 7\"\nangle = 10", "`from` of the bar 1 starts from the bar 7, and the top has none; left out of the plan", "bring that part onto the top, or start from another landmark", "from [[bar]]")]
-    [InlineData("from = \"against the fan strut 2\"\nangle = 10", "`from` of the bar 1 starts from the fan strut 2, and the top has none; left out of the plan", "add the section [fan], or start from another landmark", "from [[bar]]")]
+    [InlineData("from = \"against the bar 1\"\nangle = 10", "bar 1 hangs on itself; left out of the plan", "tell the place of one of them from a landmark, or in numbers", "from")]
+    [InlineData("from = \"against the tone bar 1\"\nto = \"against the tone bar 1\"", "bar 1 finds no room to run off from tone bar 1 that it butts against; left out of the plan", "set its points further apart, or turn it across tone bar 1", "to from")]
+    [InlineData("from = \"at the saddle\"\nto = \"at the saddle\"", "the two points of bar 1 are 0 mm apart, less than its width; left out of the plan", "set them further apart, or give one point and `angle`", "to from")]
+    [InlineData("from = \"against the bar 7\"\nangle = 10", "`from` of bar 1 starts from bar 7, and the top has none; left out of the plan", "bring that part onto the top, or start from another landmark", "from [[bar]]")]
+    [InlineData("from = \"against the fan strut 2\"\nangle = 10", "`from` of bar 1 starts from fan strut 2, and the top has none; left out of the plan", "add the section [fan], or start from another landmark", "from [[bar]]")]
     [InlineData(
         "from = \"at the bass end of the tone bar 1\"\nangle = 10",
-        "`from` of the bar 1 names the bass end of the tone bar 1, which has none; left out of the plan",
+        "`from` of bar 1 names the bass end of tone bar 1, which has none; left out of the plan",
         "its ends are `tail` and `head`",
         "from angle")]
     [InlineData(
         "from = \"against the tone bar 1, 150 mm to the treble\"\nangle = 10",
-        "`from` of the bar 1 names a place of the tone bar 1 150 mm to the treble, where it does not pass; left out of the plan",
+        "`from` of bar 1 names a place of tone bar 1, 150 mm to the treble, where it does not pass; left out of the plan",
         "name one where it does, with `, 60 mm to the bass` or `to the treble`, or with `, 250 mm from the neck edge`",
         "from angle")]
     [InlineData(
         "from = \"against the tone bar 1\"\nto = \"0 mm below the tone bar 1\"",
-        "the bar 1 finds no room to run off from the tone bar 1 that it butts against; left out of the plan",
-        "set its points further apart, or turn it across the tone bar 1",
+        "bar 1 finds no room to run off from tone bar 1 that it butts against; left out of the plan",
+        "set its points further apart, or turn it across tone bar 1",
         "to from")]
     public void Bar_ThatHangsOnNothing_IsLeftOutWithItsReason(string lines, string sentence, string cure, string keys) =>
         Assert.Equal((sentence, cure, keys), Assert.Single(Misfits($"[[bar]]\n{lines}")));

@@ -12,7 +12,7 @@ public class LadderAndFreeBarTests
     {
         var layout = Built.Preset("classical", t => t.Without("[flat_brace]").Without("[fan]").Replaced("below_hole = 24", line).Without("[transverse_brace]"));
 
-        var bar = layout.Find("ladder bar 1")!;
+        var bar = layout.Find("ladder bar")!;
         Check.Near(-(Axis.Fret(650, 12, 19) + 3 + behindNearEdge), bar.Footprint.Bounds.Center.Y, 1e-7, "centre line");
         Check.Near(6, bar.Footprint.Bounds.Height, 1e-7, "width");
         Check.Near(90, bar.Grain.Degrees, 1e-9, "grain");
@@ -23,7 +23,7 @@ public class LadderAndFreeBarTests
     {
         var layout = Built.Preset("concert", t => t.Without("[cleats]").With("[[ladder_bar]]\nfrom_neck_edge = 455\nends = \"floating\"\nhalf_length = 30"));
 
-        var bar = layout.Find("ladder bar 1")!;
+        var bar = layout.Find("ladder bar")!;
         Axis.Near(-30, -455, Axis.Middle(bar, "bass end"), "bass end");
         Axis.Near(30, -455, Axis.Middle(bar, "treble end"), "treble end");
         Assert.Empty(bar.JoinedWith);

@@ -1,8 +1,7 @@
 using TopLayout.Geometry;
 using TopLayout.Lutherie.Designs;
-using TopLayout.Lutherie.Parts;
 
-namespace TopLayout.Plans.Reports;
+namespace TopLayout.Lutherie.Parts;
 
 /// <summary>The end of a brace, or of a flat part glued like one, that is let into the linings.</summary>
 /// <param name="Bar">The brace.</param>
@@ -12,13 +11,13 @@ namespace TopLayout.Plans.Reports;
 /// <param name="ToRim">Between the brace and the sides, at most 90°.</param>
 /// <param name="WidthMm">The brace's width, square to it, mm.</param>
 /// <param name="HeightMm">How high its end is left, and how deep the pocket is, mm.</param>
-internal sealed record BraceEnd(Member Bar, string Side, double FromMm, double ToMm, Angle ToRim, double WidthMm, double HeightMm);
+public sealed record BraceEnd(Member Bar, string Side, double FromMm, double ToMm, Angle ToRim, double WidthMm, double HeightMm);
 
 /// <summary>
 /// Brace ends and their pockets in the linings. An end is carved down to a height that the pocket repeats: deeper, and the brace hangs in the
 /// air; shallower, and it holds the top off the lining.
 /// </summary>
-internal static class BraceEnds
+public static class BraceEnds
 {
     // Midway between what is usually left: 2.3 to 3.2 on guitars, 1.5 to 2.2 on a ukulele. Common practice, no source.
     private const double EndMm = 2.8;
@@ -44,16 +43,6 @@ internal static class BraceEnds
                select End(inside, bar, end, axis.WidthMm, bar.Kind == MemberKind.Plate ? bar.ThicknessMm : Math.Min(left, bar.ThicknessMm)),
         ];
     }
-
-    /// <summary>The table; without rows when no brace reaches the linings.</summary>
-    public static NumberTable Table(Layout layout) => new(
-        "brace_ends",
-        "Brace ends and their pockets in the linings",
-        [
-            new("name", "brace"), new("side", "rim"), new("from", "inside the sides from the tail seam, from"), new("to", "to"), new("to_rim", "to the rim"),
-            new("width", "width, square to the brace"), new("height", "end's height, pocket's depth"),
-        ],
-        Of(layout).Select(e => (IReadOnlyList<Cell>)[e.Bar.Name, e.Side, e.FromMm, e.ToMm, e.ToRim, e.WidthMm, e.HeightMm]));
 
     /// <summary>The ends of a brace's axis, the one nearer to the neck first, and its width, mm.</summary>
     public static (Point2 Upper, Point2 Lower, double WidthMm) Axis(Member bar)
