@@ -11,7 +11,7 @@ public static class LayoutChecks
     public static ImmutableArray<Func<Layout, IEnumerable<Finding>>> All { get; } =
     [
         layout => layout.Faults, OverlapCheck.Of, RoomCheck.Of, HoleClearanceCheck.Of, ClearanceCheck.Of, SeamCheck.Of, ChannelFloorCheck.Of, BendRadiusCheck.Of,
-        SaddlePlaceCheck.Of, BridgeCheck.Of, SaddleHoldCheck.Of, PinWoodCheck.Of, NeckEndCheck.Of, MeasuredOutlineCheck.Of, CutawayWallCheck.Of, LedgeCheck.Of, PocketCheck.Of,
+        SaddlePlaceCheck.Of, BridgeCheck.Of, SaddleHoldCheck.Of, PinWoodCheck.Of, NeckEndCheck.Of, MeasuredOutlineCheck.Of, CutawayWallCheck.Of, LedgeCheck.Of, PocketCheck.Of, IdleKeysCheck.Of,
     ];
 
     /// <summary>The findings of all of them.</summary>

@@ -79,7 +79,7 @@ public static class LedgeCheck
             Rules.LedgeLeaves,
             Severity.Note,
             "brace ends and plate",
-            $"the top ends {Say.Mm(past)} inside the sides, behind the binding: the {(over.Count > 1 ? $"{over[0].Name}, and {Say.Count(over.Count - 1)} more, reach" : $"{over[0].Name} reaches")} past it into the linings")
+            $"the top ends {Say.Mm(past)} inside the sides, behind the binding: {(over.Count > 1 ? $"{Say.TheLast(over[0].Name)}, and {Say.Count(over.Count - 1)} more, reach" : $"{Say.The(over[0].Name)} reaches")} past it into the linings")
         {
             Measured = new Measurement(past, "mm", 0),
             Place = design[Ledge.Binding].Place,

@@ -53,13 +53,13 @@ public static class PinWoodCheck
                 Rules.PinHoles,
                 isString ? Severity.Fail : Severity.Warning,
                 $"{hole.Name} and {bar.Name}",
-                $"the hole of the {hole.Name} reaches {Say.Mm(-gap)} into the {bar.Name}")
+                $"the hole of {Say.The(hole.Name)} reaches {Say.Mm(-gap)} into {Say.TheLast(bar.Name)}")
             {
                 Measured = new Measurement(gap, "mm", 0),
                 Where = (hole.At, hole.At),
                 Place = isString ? bar.Places[0] : hole.Place,
                 OtherPlaces = [isString ? hole.Place : bar.Places[0]],
-                Cure = isString ? $"move the {bar.Name} out of the pins' way, or hold the strings otherwise" : $"move the pin beside the {bar.Name} with `bridge_across`",
+                Cure = isString ? $"move {Say.The(bar.Name)} out of the pins' way, or hold the strings otherwise" : $"move the pin beside {Say.The(bar.Name)} with `bridge_across`",
             };
         }
     }
