@@ -83,15 +83,18 @@ internal static class MarkNumbers
         let way = fraction == 1 ? at.Along : -at.Along
         select at.Point + (way * (Reach(size, way) + BesideMm));
 
-    // The leader over the fewest lines, then the shortest.
-    private static (Point2 Foot, Point2 End, Point2 Middle)? Away(SheetBoard board, string part, Contour path, Box2 size, Func<Point2, bool> isFree) => (
-        from fraction in Fractions
-        let at = MarkedStretch.At(path, fraction)
-        from way in (Vec2[])[-at.Along.Left, at.Along.Left]
-        from step in Enumerable.Range(1, (int)(LongestLeaderMm / LeaderStepMm))
-        let end = at.Point + (way * (step * LeaderStepMm))
-        let middle = end + (way * Reach(size, way))
-        where isFree(middle)
-        orderby board.Crossed(new Segment(at.Point, end), part), step
-        select ((Point2, Point2, Point2)?)(at.Point, end, middle)).FirstOrDefault();
+    // The leader over the fewest lines, then the shortest: on its way a leader only meets more of them, so the first free place on each way is the best there.
+    private static (Point2 Foot, Point2 End, Point2 Middle)? Away(SheetBoard board, string part, Contour path, Box2 size, Func<Point2, bool> isFree)
+    {
+        var first =
+            from fraction in Fractions
+            let at = MarkedStretch.At(path, fraction)
+            from way in (Vec2[])[-at.Along.Left, at.Along.Left]
+            let step = Enumerable.Range(1, (int)(LongestLeaderMm / LeaderStepMm)).FirstOrDefault(s => isFree(at.Point + (way * ((s * LeaderStepMm) + Reach(size, way)))))
+            where step > 0
+            select (At: at.Point, Way: way, Step: step, End: at.Point + (way * (step * LeaderStepMm)));
+        return first
+            .OrderBy(l => board.Crossed(new Segment(l.At, l.End), part)).ThenBy(l => l.Step)
+            .Select(l => ((Point2, Point2, Point2)?)(l.At, l.End, l.End + (l.Way * Reach(size, l.Way)))).FirstOrDefault();
+    }
 }
