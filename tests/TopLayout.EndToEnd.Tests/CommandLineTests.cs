@@ -1,3 +1,4 @@
+using System.Diagnostics;
 using System.Runtime.CompilerServices;
 using System.Text.Json;
 
@@ -24,6 +25,39 @@ public class CommandLineTests
         }
 
         Assert.Equal(File.ReadAllText(approved), text);
+    }
+
+    [Theory]
+    [InlineData("new", "a file needs a name")]
+    [InlineData("draw {0} --out", "error: `--out` names no folder")]
+    [InlineData("rosette {0} --hole 98 --apply", "a file needs a name")]
+    public void EmptyNames_AreAnsweredAsSuch(string arguments, string expected)
+    {
+        var run = Toplayout.Run([.. arguments.Split(' ').Select(a => a == "{0}" ? Toplayout.PresetFile("jumbo") : a), ""]);
+
+        Assert.Equal(2, run.Code);
+        Assert.Contains(expected, run.Errors, StringComparison.Ordinal);
+    }
+
+    /// <summary>A full disk under the console is no bug of the program: one line where anybody listens, exit code 2. Only where there is a device that is always full.</summary>
+    [Theory]
+    [InlineData("--json > /dev/full", "error: what was to be printed could not be written")]
+    [InlineData("2> /dev/full", "")]
+    public void Output_ThatNobodyTakes_IsSaidAndEndsTheRun(string redirected, string expected)
+    {
+        if (!File.Exists("/dev/full"))
+        {
+            return;
+        }
+
+        var start = new ProcessStartInfo("sh", ["-c", $"dotnet '{Path.Combine(AppContext.BaseDirectory, "toplayout.dll")}' check '{Toplayout.PresetFile("straight-tongue")}' {redirected}"]) { RedirectStandardError = true, RedirectStandardOutput = true };
+        using var process = Process.Start(start)!;
+        var said = process.StandardError.ReadToEnd();
+        process.WaitForExit();
+
+        Assert.Equal(2, process.ExitCode);
+        Assert.Contains(expected, said, StringComparison.Ordinal);
+        Assert.DoesNotContain("bug", said, StringComparison.Ordinal);
     }
 
     [Theory]
