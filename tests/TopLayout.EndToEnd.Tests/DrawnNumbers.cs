@@ -33,7 +33,7 @@ internal sealed class DrawnNumbers(MeasuredPlan outside, MeasuredPlan inside, Me
             {
                 "body length" or "body length, outer face of the rim" => outline.Bounds.Most.Along - outline.Bounds.Least.Along,
                 "outline, all round" or "outline, all round, outer face of the rim" => outline.Length,
-                "one side strip, neck to tail, without allowance" => outline.Length / 2,
+                "one side strip, centre line at the neck to tail, without allowance" => outline.Length / 2,
                 _ when what.StartsWith("radius,", StringComparison.Ordinal) => said,
                 _ when !what.StartsWith("plate,", StringComparison.Ordinal) && what.EndsWith(" width", StringComparison.Ordinal) => Width(outline, rows[what.Replace(" width", ", from neck edge", StringComparison.Ordinal)]),
                 _ => null,

@@ -112,7 +112,7 @@ internal sealed class Overview
     {
         var tiles = _grid.Tiles.Length;
         yield return $"Overview: {_tiled.Drawing.Title}";
-        yield return $"{NumberFormat.Whole(tiles)} page{(tiles > 1 ? "s" : "")} of {paper.Name} after this one. This map is not to scale; its two bars are.";
+        yield return $"{NumberFormat.Whole(tiles)} page{(tiles > 1 ? "s" : "")} of {paper.Name} after this one. The map is not to scale; the bars are.";
         if (!_tiled.Apart.IsEmpty)
         {
             var parts = _tiled.Apart.Select(s => s.Part).Distinct().OrderDescending(StringComparer.Ordinal).ToList();

@@ -64,7 +64,7 @@ internal static class BenchNumbers
         };
         if (layout.FindMark(SaddleSlot.Name) is { } slot)
         {
-            rows.Add(["saddle slot, front wall behind the bridge's front edge", SaddleSlot.WallFromFront(design), $"{Said(layout, design[SaddleSlot.Width].Value)} wide, {Said(layout, design[SaddleSlot.Length].Value)} long, {Said(layout, slot.ThicknessMm)} deep"]);
+            rows.Add(["saddle slot, front wall behind the bridge's front edge on the centre line", SaddleSlot.WallFromFront(design), $"{Said(layout, design[SaddleSlot.Width].Value)} wide, {Said(layout, design[SaddleSlot.Length].Value)} long, {Said(layout, slot.ThicknessMm)} deep"]);
         }
 
         if (layout.FindMark(TrussRod.Name) is { } rod)

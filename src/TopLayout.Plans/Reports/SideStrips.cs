@@ -37,7 +37,7 @@ internal static class SideStrips
             var corner = layout.Design.Has(Cutaway.Section) ? "point" : "corner";
             foreach (var (i, strip) in strips.Index())
             {
-                var (from, to) = (i > 0 ? corner : hasFlat ? "neck corner" : "neck", i < strips.Count - 1 ? corner : "tail");
+                var (from, to) = (i > 0 ? corner : hasFlat ? "neck corner" : "centre line at the neck", i < strips.Count - 1 ? corner : "tail");
                 yield return [$"{(isEven ? "one" : word)} side strip, {from} to {to}, without allowance", Length(strip)];
             }
         }

@@ -82,7 +82,7 @@ internal static class BridgeSheet
         var pins = layout.DrillPoints.Where(BridgePins.IsPin).ToList();
         foreach (var (i, pin) in pins.Index().Where(_ => pins.Count > 1))
         {
-            var (at, number) = (view.Map(pin.At), NumberFormat.Whole(i + 1));
+            var (at, number) = (view.Map(pin.At), NumberFormat.Whole(pins.Count - i));
             var isLeft = at.X < 0;
             var side = i == 0 ? "bass" : i == pins.Count - 1 ? "treble" : "";
             var words = side.Length == 0 ? number : isLeft ? $"{side} {number}" : $"{number} {side}";

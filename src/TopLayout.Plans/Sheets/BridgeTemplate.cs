@@ -4,7 +4,7 @@ using TopLayout.Lutherie.Parts;
 
 namespace TopLayout.Plans.Sheets;
 
-/// <summary>What the template of the bridge has besides its outline: the saddle's slot, the tie block and the holes through it.</summary>
+/// <summary>What the template of the bridge has besides its outline: the saddle's slot or line, the tie block and the holes through it.</summary>
 internal static class BridgeTemplate
 {
     /// <summary>Draws it; a line of words on each.</summary>
@@ -16,6 +16,13 @@ internal static class BridgeTemplate
             board.Draw(slot.Name, Role.Mark, view.Map(slot.Line));
             yield return $"{slot.Name}: {Of(layout.Design[SaddleSlot.Width].Value)} wide, {Of(layout.Design[SaddleSlot.Length].Value)} long, {Of(slot.ThicknessMm)} deep, "
                 + $"front wall {Of(SaddleSlot.WallFromFront(layout.Design))} behind the front edge on the centre line";
+        }
+
+        else
+        {
+            var saddle = layout.Saddle;
+            board.Line("saddle", Role.Mark, view.Map(saddle.Bass), view.Map(saddle.Treble));
+            yield return $"saddle: the line between the outer strings, {Of(layout.Design[Bridge.FrontToSaddle].Value)} behind the front edge on the centre line; its slot is not in the design";
         }
 
         if (layout.FindMark(BridgePins.TieBlockName) is { Line.Bounds: var block })

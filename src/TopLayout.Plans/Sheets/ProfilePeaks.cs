@@ -5,11 +5,11 @@ using TopLayout.Lutherie.Findings;
 
 namespace TopLayout.Plans.Sheets;
 
-/// <summary>The peaks of the profile at or over the limit from which a crack runs on: how long each is, and the marks of the findings on its grain lines.</summary>
+/// <summary>The peaks of the profile at or over the limit from which a crack runs on: the marks of the findings on its grain lines, or how long it is.</summary>
 internal static class ProfilePeaks
 {
     /// <summary>What it means when a peak has no mark.</summary>
-    public const string Unmarked = "length alone: a peak without a mark passes, its part and the top move nearly alike";
+    public const string Unmarked = "length alone; a peak without a mark passes, because its part and the top move nearly alike";
 
     private const double OverMm = 2.6;
 
@@ -58,9 +58,10 @@ internal static class ProfilePeaks
         var (tail, reach, isUnmarked) = (top.Layout.Outline.Bounds.Min.Y, top.Grain.Calibration.BandHalfWidthMm, false);
         var marks = Marks(top, view, tail).Where(m => m.Number <= highest).ToList();
         var named = new List<Peak>();
-        foreach (var peak in Of(profile, top.Grain.Calibration.FailLengthMm).OrderByDescending(p => p.LengthMm))
+        foreach (var peak in Of(view.Placement.Mirrored ? profile.Reverse() : profile, top.Grain.Calibration.FailLengthMm).OrderByDescending(p => Math.Round(p.LengthMm, 3)).ThenBy(p => Math.Abs(p.TopX)))
         {
-            var own = marks.Where(m => m.X >= peak.FromX - reach && m.X <= peak.ToX + reach).Select(m => NumberFormat.Whole(m.Number)).Distinct().ToList();
+            var there = marks.Where(m => m.X >= peak.FromX - reach && m.X <= peak.ToX + reach).ToList();
+            var own = there.Select(m => NumberFormat.Whole(m.Number)).Distinct().ToList();
             isUnmarked |= own.Count == 0;
 
             // Beside a higher one it has no room, and without a mark nothing to say that the curve does not show.
@@ -70,9 +71,12 @@ internal static class ProfilePeaks
             }
 
             named.Add(peak);
-            var marked = own.Count == 0 ? "" : $", mark{(own.Count > 1 ? "s" : "")} {Say.Listed(own)}";
+
+            // The profile adds up whatever lies on a line, the list may say less of a mark: one number for a mark, or none.
+            var isOwn = own.Count == 0 || there.Exists(m => Math.Abs(m.LengthMm - peak.LengthMm) <= 1);
+            string[] words = [.. isOwn ? [LengthText.OnRule(Math.Round(peak.LengthMm), top.Layout.Design.Units)] : (ReadOnlySpan<string>)[], .. own.Count == 0 ? [] : (ReadOnlySpan<string>)[$"mark{(own.Count > 1 ? "s" : "")} {Say.Listed(own)}"]];
             var at = new Point2(peak.TopX, foot.Y + peak.LengthMm);
-            board.Name(new LabelRequest(part, Role.Dimension, LengthText.OnRule(Math.Round(peak.LengthMm), top.Layout.Design.Units) + marked, SheetBoard.TextMm, at) { Preferred = [at + new Vec2(0, OverMm)] });
+            board.Name(new LabelRequest(part, Role.Dimension, string.Join(", ", words), SheetBoard.TextMm, at) { Preferred = [at + new Vec2(0, OverMm)] });
         }
 
         if (isUnmarked)
@@ -90,11 +94,11 @@ internal static class ProfilePeaks
     }
 
     // Where the grain lines of the marks leave the body at the tail, x on the sheet.
-    private static IEnumerable<(double X, int Number)> Marks(ReviewedTop top, FaceView view, double tailY) =>
+    private static IEnumerable<(double X, int Number, double LengthMm)> Marks(ReviewedTop top, FaceView view, double tailY) =>
         from finding in top.Findings
         where finding.Where is not null && FindingMarks.IsRun(finding)
         from number in FindingMarks.NumberOf(finding, top) is { } n ? (int[])[n] : []
         from mark in finding.AlsoAt.Prepend(finding.Where!.Value)
         let along = (mark.From - mark.To).Unit
-        select (view.Map(mark.From + (along * ((mark.From.Y - tailY) / -along.Y))).X, number);
+        select (view.Map(mark.From + (along * ((mark.From.Y - tailY) / -along.Y))).X, number, finding.Measured!.Value.Value);
 }

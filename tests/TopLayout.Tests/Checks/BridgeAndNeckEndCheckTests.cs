@@ -49,7 +49,7 @@ public class BridgeAndNeckEndCheckTests
         var findings = Of(t => t.Replaced("pins_behind_saddle = 13", $"pins_behind_saddle = {behind}")).Where(f => f.Rule == Rules.PinHoles).ToList();
 
         foreach (var (subject, room, severity) in (ReadOnlySpan<(string, double, Severity)>)[
-            ("bridge pin 1 and bridge's edge", bridge, atBridge), ("bridge pin 1 and bridge plate's edge", plate, atPlate)])
+            ("bridge pin 6 and bridge's edge", bridge, atBridge), ("bridge pin 6 and bridge plate's edge", plate, atPlate)])
         {
             var finding = Assert.Single(findings, f => f.Subject == subject);
             Check.Near(room, finding.Measured!.Value.Value, 1e-6, subject);
@@ -117,7 +117,7 @@ public class BridgeAndNeckEndCheckTests
     {
         var layout = Built.Preset("classical", t => t.Replaced("tie_spread = 58", "tie_spread = 60"));
 
-        Assert.Equal(["tie hole 1", "tie hole 2", "tie hole 3", "tie hole 4", "tie hole 5", "tie hole 6"], layout.TieHoles.Select(h => h.Name));
+        Assert.Equal(["tie hole 6", "tie hole 5", "tie hole 4", "tie hole 3", "tie hole 2", "tie hole 1"], layout.TieHoles.Select(h => h.Name));
         Assert.All(layout.TieHoles.Index(), h => Check.Near(-30 + (12 * h.Index), h.Item.From.X, 1e-9, h.Item.Name));
         Assert.All(layout.TieHoles, h => Check.Near(12, h.From.Y - h.To.Y, 1e-9, h.Name));
         Assert.DoesNotContain(layout.DrillPoints, p => p.Name.StartsWith("tie", StringComparison.Ordinal));
@@ -194,7 +194,7 @@ public class BridgeAndNeckEndCheckTests
         Assert.Equal(severity, finding.Severity);
     }
 
-    /// <summary>The pins stand 5.5 and more to either side of the centre line, their holes 3: a bar of 5 on the centre line keeps off them, one 5.5 across lies under the fourth.</summary>
+    /// <summary>The pins stand 5.5 and more to either side of the centre line, their holes 3: a bar of 5 on the centre line keeps off them, one 5.5 across lies under the third.</summary>
     [Theory]
     [InlineData(5.5, true)]
     [InlineData(0, false)]
@@ -205,7 +205,7 @@ public class BridgeAndNeckEndCheckTests
         var hits = Of(t => t.Without("[bridge_plate]").Without("[[tone_bar]]").Without("[[tone_bar]]").With(bar), PinWoodCheck.Of).Where(f => f.Severity == Severity.Fail).ToList();
 
         Assert.Equal(isHit, hits.Count == 1);
-        Assert.All(hits, f => Assert.StartsWith("bridge pin 4 and bar", f.Subject, StringComparison.Ordinal));
+        Assert.All(hits, f => Assert.StartsWith("bridge pin 3 and bar", f.Subject, StringComparison.Ordinal));
     }
 
     private static Finding One(Func<string, string> edit, Rule rule) => Assert.Single(Of(edit), f => f.Rule == rule);

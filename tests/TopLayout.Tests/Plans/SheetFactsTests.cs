@@ -157,7 +157,7 @@ public class SheetFactsTests
         var sheet = Drawn.One("auditorium", "bridge-place", edit: t => t.Replace("handed = \"right\"", $"handed = \"{hand}\"", StringComparison.Ordinal));
         var numbers = sheet.Labels().Where(l => l.Part.StartsWith("bridge pin", StringComparison.Ordinal)).OrderBy(l => l.Bounds.Center.X * -bassSide).Select(l => l.Text).ToList();
 
-        Assert.Equal(bassSide < 0 ? ["bass 1", "2", "3", "4", "5", "6 treble"] : ["1 bass", "2", "3", "4", "5", "treble 6"], numbers);
+        Assert.Equal(bassSide < 0 ? ["bass 6", "5", "4", "3", "2", "1 treble"] : ["6 bass", "5", "4", "3", "2", "treble 1"], numbers);
     }
 
     /// <summary>A ring too narrow for its name has it level, at a leader.</summary>

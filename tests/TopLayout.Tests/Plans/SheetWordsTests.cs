@@ -21,10 +21,10 @@ public class SheetWordsTests
         Assert.Equal(6, pins.Count);
         foreach (var (i, pin) in pins.Index())
         {
-            var label = sheet.Label(NumberFormat.Whole(i + 1));
+            var label = sheet.Label(NumberFormat.Whole(6 - i));
             Check.Near(pin.At.X, label.Frame.Bounds.Center.X, 0.01, label.Text);
             Assert.InRange(label.Frame.Bounds.Center.DistanceTo(pin.At), pin.RadiusMm, pin.RadiusMm + 6);
-            Assert.Single(sheet.Words(), w => w.StartsWith($"bridge pin {NumberFormat.Whole(i + 1)}: ", StringComparison.Ordinal));
+            Assert.Single(sheet.Words(), w => w.StartsWith($"bridge pin {NumberFormat.Whole(6 - i)}: ", StringComparison.Ordinal));
             Assert.DoesNotContain(sheet.Lines(pin.Name), s => s.Role == Role.Dimension);
         }
 

@@ -230,7 +230,7 @@ public class StepSheetTests
         var step = StepList.Of(Top("classical").Layout).Single(s => s.Name == "6-bridge-place");
         var grid = Assert.Single(step.Grids, g => g.Headings[0].StartsWith("hole through the tie block, along the body", StringComparison.Ordinal));
 
-        Assert.Equal(["tie hole 1", "29.00 bass", "4.00 mm", "1.60 mm"], [.. grid.Rows[0]]);
+        Assert.Equal(["tie hole 6", "29.00 bass", "4.00 mm", "1.60 mm"], [.. grid.Rows[0]]);
         Assert.Equal(6, grid.Rows.Length);
         Assert.Contains(StepCautions.TieHoles, step.Cautions);
         Assert.DoesNotContain(StepCautions.TieHoles, StepList.Of(Top("auditorium").Layout).Single(s => s.Name == "6-bridge-place").Cautions);

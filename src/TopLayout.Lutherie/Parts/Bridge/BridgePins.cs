@@ -98,11 +98,12 @@ public static class BridgePins
     {
         var design = bench.Design;
         var (saddle, behind, count) = (Scale.Saddle(design), design[BehindSaddle], design[Count].Value);
+        // From the bass; numbered as strings are, the highest first.
         for (var n = 0; n < count; n++)
         {
             var over = saddle.Bass + ((saddle.Treble - saddle.Bass) * (count == 1 ? 0.5 : (double)n / (count - 1)));
             var from = design.Get(Line).Value == PinLine.Parallel ? over.Y : saddle.Middle.Y;
-            bench.Drill(new DrillPoint($"{PinName} {Findings.Say.Count(n + 1)}", new Point2(over.X, from - behind.Value), design[Diameter].Value, behind.Place));
+            bench.Drill(new DrillPoint($"{PinName} {Findings.Say.Count(count - n)}", new Point2(over.X, from - behind.Value), design[Diameter].Value, behind.Place));
         }
     }
 

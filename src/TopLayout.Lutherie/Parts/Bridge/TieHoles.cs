@@ -50,11 +50,12 @@ public static class TieHoles
     {
         var design = bench.Design;
         var (count, spread) = (design[Count].Value, SpreadOf(design));
+        // From the bass; numbered as strings are, the highest first.
         for (var n = 0; n < count; n++)
         {
             var x = count == 1 ? 0 : spread.Value * (((double)n / (count - 1)) - 0.5);
             bench.Tie(new TieHole(
-                $"tie hole {Say.Count(n + 1)}", new Point2(x, block.Max.Y), new Point2(x, block.Min.Y), design[Height].Value, design[Diameter].Value, spread.Place));
+                $"tie hole {Say.Count(count - n)}", new Point2(x, block.Max.Y), new Point2(x, block.Min.Y), design[Height].Value, design[Diameter].Value, spread.Place));
         }
     }
 }

@@ -32,14 +32,33 @@ public static class TrussRodKey
             return (0, "the slot reaches the soundhole: the key comes straight through it");
         }
 
+        var between = Between(layout, edge, end);
+        return (end - edge, between.Count == 0 ? "the key comes through the soundhole, and nothing is in its way" : Through(between, slot.ThicknessMm));
+    }
+
+    /// <summary>The braces whose glued face the key's way is cut into, from the slot to the hole; to be cut before they are glued.</summary>
+    public static IReadOnlyList<Member> BracesInTheWay(Layout layout) =>
+        layout.FindMark(TrussRod.Name) is { } slot && Between(layout, -layout.Hole.NearEdge, TrussRod.EndY(layout)) is var between && !between.Exists(m => IsLeftThin(m, slot.ThicknessMm))
+            ? [.. between.Where(m => m.Kind == MemberKind.Bar)]
+            : [];
+
+    // What lies between the slot's end and the hole, from the neck on.
+    private static List<Member> Between(Layout layout, double edge, double end)
+    {
+        if (end <= edge)
+        {
+            return [];
+        }
+
         var half = layout.Design[TrussRod.Width].Value / 2;
         var way = Region.Inside(Contour.Rectangle(Box2.Around(new Point2(-half, edge), new Point2(half, end))));
-        var between = layout.Members
+        return layout.Members
             .Where(m => m.Face == TopFace.Inside && m.Kind is MemberKind.Bar or MemberKind.Plate or MemberKind.Tongue && m.Footprint.Intersect(way).Area > LeastMm2)
             .OrderByDescending(m => m.Footprint.Intersect(way).Bounds.Max.Y)
             .ToList();
-        return (end - edge, between.Count == 0 ? "the key comes through the soundhole, and nothing is in its way" : Through(between, slot.ThicknessMm));
     }
+
+    private static bool IsLeftThin(Member member, double depth) => member.ThicknessMm > depth + Tolerances.TouchMm && member.ThicknessMm - depth < LeastLeftMm - Tolerances.TouchMm;
 
     // A touch, mm².
     private const double LeastMm2 = 0.01;
@@ -47,7 +66,7 @@ public static class TrussRodKey
     private static string Through(List<Member> between, double depth)
     {
         var parted = between.Where(m => m.ThicknessMm <= depth + Tolerances.TouchMm).Select(m => Say.TheLast(m.Name)).ToList();
-        var thin = between.Where(m => m.ThicknessMm > depth + Tolerances.TouchMm && m.ThicknessMm - depth < LeastLeftMm - Tolerances.TouchMm).Select(m => Say.TheLast(m.Name)).ToList();
+        var thin = between.Where(m => IsLeftThin(m, depth)).Select(m => Say.TheLast(m.Name)).ToList();
         if (thin.Count > 0)
         {
             return $"a groove {Say.Mm(depth)} deep on to the soundhole leaves less than {Say.Mm(LeastLeftMm)} of {Say.Listed(thin)}: set the rod's nut at the headstock";

@@ -1,4 +1,5 @@
 using TopLayout.Geometry;
+using TopLayout.Lutherie.Findings;
 using TopLayout.Lutherie.Parts;
 using TopLayout.Plans.Reports;
 
@@ -136,7 +137,7 @@ internal static class StepList
             : new(
                 "3-bracing",
                 "Bracing",
-                $"Mark the ends of every brace on the inside and join them with a straightedge. Glue the flat parts first, the braces after{(Notches.Of(layout).Count > 0 ? "; cut the notches where parts cross before anything is glued" : "")}.",
+                $"Mark the ends of every brace on the inside and join them with a straightedge. Glue the flat parts first, the braces after{Before(layout)}.",
                 TopFace.Inside,
                 [.. Footprints(layout, parts.Contains)],
                 [
@@ -185,6 +186,17 @@ internal static class StepList
     private static string Joint(Layout layout, bool isOld) => layout.Find(Tongue.Name)?.Material is not { } tongue || layout.Find(Block.Neck.Name)?.Material is not { } block ? ""
         : !isOld && tongue.Wood == block.Wood && tongue.Lie == block.Lie ? " Their wood and long grain are the same: saw them from one piece, or let the tongue into the block."
         : " The tongue is a piece of its own, let into the block and glued.";
+
+    // What is cut into the faces that are glued.
+    private static string Before(Layout layout)
+    {
+        string[] cuts =
+        [
+            .. Notches.Of(layout).Count > 0 ? ["the notches where parts cross"] : (ReadOnlySpan<string>)[],
+            .. TrussRodKey.BracesInTheWay(layout) is [_, ..] braces ? [$"the notch for the truss rod's key in {Say.Listed([.. braces.Select(b => Say.TheLast(b.Name))])} (step 4 says how deep)"] : (ReadOnlySpan<string>)[],
+        ];
+        return cuts.Length == 0 ? "" : $"; cut {Say.Listed(cuts)} before anything is glued";
+    }
 
     private static string KeyWay(Layout layout) =>
         TrussRodKey.Of(layout) is var (_, way) ? $" Truss rod: {LengthText.Sentence(way, layout.Design.Units)}." : "";
