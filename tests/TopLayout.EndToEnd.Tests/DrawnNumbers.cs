@@ -159,11 +159,16 @@ internal sealed class DrawnNumbers(MeasuredPlan outside, MeasuredPlan inside, Me
                 yield return new NumberPair($"{name}, {key}", row.GetProperty(key).GetDouble(), drawn);
             }
 
-            // One loop, or one with holes in it.
+            // One loop, or one with holes in it; nothing is glued where the slot of the truss rod lies under it.
             var whole = outlines.Max(o => o.Area);
-            yield return new NumberPair($"{name}, area / 1000", row.GetProperty("area").GetDouble() / 1000, ((2 * whole) - outlines.Sum(o => o.Area)) / 1000);
+            yield return new NumberPair($"{name}, area / 1000", row.GetProperty("area").GetDouble() / 1000, ((2 * whole) - outlines.Sum(o => o.Area) - SlotIn(name, outlines)) / 1000);
         }
     }
+
+    private double SlotIn(string part, IReadOnlyList<MeasuredOutline> outlines) => part is "neck block" or "tongue"
+        ? inside.Outlines("truss-rod slot", "HIDDEN").Sum(s => (s.Bounds.Most.Across - s.Bounds.Least.Across)
+            * Math.Max(0, Math.Min(s.Bounds.Most.Along, outlines.Max(o => o.Bounds.Most.Along)) - Math.Max(s.Bounds.Least.Along, outlines.Min(o => o.Bounds.Least.Along))))
+        : 0;
 
     private static Dictionary<string, double> Rows(JsonElement numbers, string table) =>
         numbers.GetProperty(table).EnumerateArray().ToDictionary(r => r.GetProperty("what").GetString()!, r => r.GetProperty("value").GetDouble());

@@ -45,7 +45,10 @@ public class PreviewTests(ITestOutputHelper output)
         Assert.Contains("contact-sheet.png", File.ReadAllText(Path.Combine(folder, "toplayout.files.json")), StringComparison.Ordinal);
         Assert.Equal(["contact-sheet.png", "rosette.png"], Toplayout.Contents(folder).Keys.Where(n => n.EndsWith(".png", StringComparison.Ordinal)));
 
+        // A single sheet leaves the rest of the same design; all of them are all there is.
         Assert.Equal(0, Toplayout.Run("draw", design, "--out", folder, "--only", "rosette").Code);
+        Assert.Contains("rosette.png", Toplayout.Contents(folder).Keys);
+        Assert.Equal(0, Toplayout.Run("draw", design, "--out", folder).Code);
         Assert.DoesNotContain(Toplayout.Contents(folder).Keys, n => n.EndsWith(".png", StringComparison.Ordinal));
     }
 
