@@ -138,6 +138,7 @@ public static class BridgeCheck
     private static double Inside(Region area, DrillPoint hole) =>
         (area.Contains(hole.At) ? 1 : -1) * area.Loops.Min(l => l.DistanceTo(hole.At)) - hole.RadiusMm;
 
-    private static double Clear(Region area, DrillPoint hole) =>
+    /// <summary>From a hole's rim to an area it is to keep off, mm; negative by how far it reaches in.</summary>
+    internal static double Clear(Region area, DrillPoint hole) =>
         (area.Contains(hole.At) ? -1 : 1) * area.Loops.Min(l => l.DistanceTo(hole.At)) - hole.RadiusMm;
 }

@@ -43,7 +43,7 @@ public static class PinWoodCheck
         var holes = layout.DrillPoints.Where(p => BridgePins.IsPin(p) || LocatingPins.IsUnderBridge(p)).ToList();
         foreach (var bar in layout.Members.Where(m => m is { Face: TopFace.Inside, Kind: MemberKind.Bar } && m.Name is not (XBrace.BassLeg or XBrace.TrebleLeg)))
         {
-            if (holes.Where(h => bar.Footprint.Bounds.Grown(h.RadiusMm).Contains(h.At)).Select(h => (Hole: h, Gap: Gap(bar.Footprint, h))).Where(h => h.Gap < -Tolerances.TouchMm).OrderBy(h => h.Gap).ToList() is not [var (hole, gap), ..])
+            if (holes.Where(h => bar.Footprint.Bounds.Grown(h.RadiusMm).Contains(h.At)).Select(h => (Hole: h, Gap: BridgeCheck.Clear(bar.Footprint, h))).Where(h => h.Gap < -Tolerances.TouchMm).OrderBy(h => h.Gap).ToList() is not [var (hole, gap), ..])
             {
                 continue;
             }
@@ -63,8 +63,4 @@ public static class PinWoodCheck
             };
         }
     }
-
-    // From a hole's rim to a brace, negative by how far it reaches in.
-    private static double Gap(Region area, DrillPoint hole) =>
-        ((area.Contains(hole.At) ? -1 : 1) * area.Loops.Min(l => l.DistanceTo(hole.At))) - hole.RadiusMm;
 }
