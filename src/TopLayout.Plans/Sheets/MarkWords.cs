@@ -48,7 +48,12 @@ internal static class MarkWords
         if (!FindingMarks.IsRun(finding))
         {
             // Room below nothing is what is missing.
-            return finding.Measured.Value.Unit == "mm" ? measured < 0 ? $"{Said(-measured)} {unit} short" : $"{Said(measured)} {unit}" : $"{NumberFormat.Trimmed(measured, 1)}{finding.Measured.Value.Unit}";
+            return (finding.Measured.Value.Unit, measured < 0) switch
+            {
+                ("mm", true) => $"{Said(-measured)} {unit} short",
+                ("mm", false) => $"{Said(measured)} {unit}",
+                var (other, _) => $"{NumberFormat.Trimmed(measured, 1)}{other}",
+            };
         }
 
         var marks = Marks(finding).Index().Select(m => (Edge: Edge(finding, m.Index), Length: m.Item.From.DistanceTo(m.Item.To))).OrderByDescending(m => m.Length).ToList();
